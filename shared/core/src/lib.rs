@@ -1,1 +1,12 @@
-//! placeholder
+//! The trade of Witness Mark, pure: no clock, no file, no network, no thread and no
+//! randomness of its own. The same input gives the same output on every machine.
+
+pub mod attention;
+pub mod history;
+pub mod list;
+pub mod record;
+pub mod said;
+pub mod torque;
+pub mod units;
+pub mod verdict;
+pub mod words;

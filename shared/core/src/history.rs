@@ -1,0 +1,255 @@
+//! What the records of one machine say, folded: its description, what was found, what is open.
+//!
+//! Order comes from the records' causal clocks, ties from device and number, so every device
+//! folds the same records to the same history. What one author hadn't seen, they can't have
+//! cleared: a rectification or a clean look closes only the sightings its author knew of.
+
+use std::collections::BTreeMap;
+
+use chrono::{DateTime, FixedOffset};
+use uuid::Uuid;
+
+use crate::list::{Meaning, Rememberance, ResolvedBand, Sourced, Source};
+use crate::record::{Body, Correction, DeviceId, Digest, Inspection, LimitConfirmed, Machine, Record, Rectified};
+
+/// One sighting of something wrong at a point.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sighting {
+    /// The record that says so.
+    pub record: Digest,
+    /// Who says so.
+    pub device: DeviceId,
+    seq: u64,
+    /// Watch or unserviceable.
+    pub means: Meaning,
+    /// What was to be looked at.
+    pub title: String,
+    /// In the words of then.
+    pub words: String,
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// Engine hours then.
+    pub hours: f64,
+}
+
+/// Something open at a point: a defect if any sighting of it was unserviceable, else a watch item.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Open {
+    /// The point.
+    pub point: String,
+    /// All sightings not cleared, oldest first; never empty.
+    pub sightings: Vec<Sighting>,
+}
+
+impl Open {
+    /// The worst that was seen.
+    pub fn means(&self) -> Meaning {
+        self.sightings.iter().map(|s| s.means).max().unwrap_or(Meaning::Unserviceable)
+    }
+
+    /// The latest sighting of the worst kind: what a person is told.
+    pub fn leading(&self) -> Option<&Sighting> {
+        let worst = self.means();
+        self.sightings.iter().rev().find(|s| s.means == worst)
+    }
+}
+
+/// An inspection with the record it came in.
+#[derive(Clone, Debug)]
+pub struct Done {
+    /// The record.
+    pub record: Digest,
+    /// Who signed.
+    pub device: DeviceId,
+    /// When it was signed.
+    pub at: DateTime<FixedOffset>,
+    /// What was seen.
+    pub body: Inspection,
+}
+
+/// A defect or watch item put right.
+#[derive(Clone, Debug)]
+pub struct Righted {
+    /// The record.
+    pub record: Digest,
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// What was done.
+    pub body: Rectified,
+}
+
+/// One machine's history.
+#[derive(Clone, Debug, Default)]
+pub struct History {
+    /// Its latest description, and the record it came in.
+    pub machine: Option<(Machine, Digest)>,
+    /// Every inspection signed, oldest first.
+    pub inspections: Vec<Done>,
+    /// What is open, by point.
+    pub open: Vec<Open>,
+    /// What was put right, oldest first.
+    pub righted: Vec<Righted>,
+    /// Limits confirmed by the owner, by band, each with the record.
+    pub confirmed: BTreeMap<String, (ResolvedBand, Digest)>,
+    /// Records of kinds that this version doesn't know, or whose body it can't read.
+    pub unknown: Vec<(String, Digest)>,
+    /// The latest wall clock among the records.
+    pub latest: Option<DateTime<FixedOffset>>,
+    /// Engine hours as last stated.
+    pub hours: f64,
+    /// Flights as last stated.
+    pub flights: u32,
+}
+
+impl History {
+    /// Folds the records about one machine. Their signatures have been checked before.
+    pub fn of<'a>(machine: Uuid, records: impl IntoIterator<Item = &'a Record>) -> Self {
+        let mut records: Vec<&Record> =
+            records.into_iter().filter(|r| r.payload.machine == Some(machine)).collect();
+        records.sort_by(|a, b| {
+            let key = |r: &'a Record| (r.payload.clock, &r.payload.device, r.payload.seq, r.digest);
+            key(a).cmp(&key(b))
+        });
+        records.dedup_by_key(|record| record.digest);
+        let mut history = Self::default();
+        for record in records {
+            history.take(record);
+        }
+        history
+    }
+
+    /// What the next list must ask again, by point.
+    pub fn remembered(&self) -> BTreeMap<String, Rememberance> {
+        self.open
+            .iter()
+            .filter_map(|open| {
+                let leading = open.leading()?;
+                Some((
+                    open.point.clone(),
+                    Rememberance {
+                        means: leading.means,
+                        words: leading.words.clone(),
+                        record: leading.record,
+                        hours: leading.hours,
+                    },
+                ))
+            })
+            .collect()
+    }
+
+    /// What is open at a point.
+    pub fn open_at(&self, point: &str) -> Option<&Open> {
+        self.open.iter().find(|open| open.point == point)
+    }
+
+    fn take(&mut self, record: &Record) {
+        let at = record.payload.at;
+        self.latest = self.latest.max(Some(at));
+        match record.payload.typed() {
+            Ok(Body::Machine(machine)) => {
+                self.hours = self.hours.max(machine.hours);
+                self.flights = self.flights.max(machine.flights);
+                self.machine = Some((machine, record.digest));
+            }
+            Ok(Body::Inspection(body)) => self.take_inspection(record, body),
+            Ok(Body::Correction(body)) => self.take_correction(record, body),
+            Ok(Body::Rectified(body)) => {
+                let about = |s: &Sighting| s.record == body.opened_by;
+                if self.open_at(&body.point).is_some_and(|open| open.sightings.iter().any(about)) {
+                    self.clear(&body.point, record, Meaning::Unserviceable);
+                }
+                self.righted.push(Righted { record: record.digest, at, body });
+            }
+            Ok(Body::LimitConfirmed(body)) => self.take_limit(record, body),
+            Ok(Body::Member(_) | Body::Revoked(_)) => {}
+            Ok(Body::Unknown { kind, .. }) => self.unknown.push((kind, record.digest)),
+            Err(_) => self.unknown.push((record.payload.kind.clone(), record.digest)),
+        }
+    }
+
+    fn take_inspection(&mut self, record: &Record, body: Inspection) {
+        for finding in &body.findings {
+            match finding.means {
+                Meaning::NotFitted => {}
+                Meaning::Serviceable => self.clear(&finding.point, record, Meaning::Watch),
+                Meaning::Watch | Meaning::Unserviceable => self.see(
+                    &finding.point,
+                    sighting(record, finding.means, &finding.title, &finding.words, body.hours),
+                ),
+            }
+        }
+        self.inspections.push(Done {
+            record: record.digest,
+            device: record.payload.device.clone(),
+            at: record.payload.at,
+            body,
+        });
+    }
+
+    fn take_correction(&mut self, record: &Record, body: Correction) {
+        if body.means >= Meaning::Watch {
+            let hours = self.hours;
+            self.see(&body.point, sighting(record, body.means, &body.title, &body.words, hours));
+        }
+    }
+
+    fn take_limit(&mut self, record: &Record, body: LimitConfirmed) {
+        let source = Source { document: body.document, page: body.page };
+        let sourced = |quantity: Option<crate::units::Quantity>| {
+            quantity.map(|quantity| Sourced {
+                value: Some(quantity.value),
+                unit: quantity.unit,
+                source: Some(source.clone()),
+                unconfirmed: None,
+            })
+        };
+        // Whether a life hangs on it is the data sheet's word; see `verdict` and `Machinery`.
+        let band = ResolvedBand {
+            name: body.band.clone(),
+            critical: false,
+            low: sourced(body.low),
+            high: sourced(body.high),
+        };
+        self.confirmed.insert(body.band, (band, record.digest));
+    }
+
+    fn see(&mut self, point: &str, sighting: Sighting) {
+        match self.open.iter_mut().find(|open| open.point == point) {
+            Some(open) => open.sightings.push(sighting),
+            None => self.open.push(Open { point: point.to_owned(), sightings: vec![sighting] }),
+        }
+    }
+
+    /// Closes the sightings at a point, up to `worst`, that the record's author knew of. While one
+    /// worse stands, all stand: they are one matter.
+    fn clear(&mut self, point: &str, by: &Record, worst: Meaning) {
+        for open in self.open.iter_mut().filter(|open| open.point == point) {
+            if open.means() <= worst {
+                open.sightings.retain(|sighting| !knew(by, sighting));
+            }
+        }
+        self.open.retain(|open| !open.sightings.is_empty());
+    }
+}
+
+fn sighting(record: &Record, means: Meaning, title: &str, words: &str, hours: f64) -> Sighting {
+    Sighting {
+        record: record.digest,
+        device: record.payload.device.clone(),
+        seq: record.payload.seq,
+        means,
+        title: title.to_owned(),
+        words: words.to_owned(),
+        at: record.payload.at,
+        hours,
+    }
+}
+
+fn knew(record: &Record, sighting: &Sighting) -> bool {
+    let payload = &record.payload;
+    if payload.device == sighting.device {
+        payload.seq > sighting.seq
+    } else {
+        payload.seen.get(&sighting.device).is_some_and(|seen| *seen >= sighting.seq)
+    }
+}

@@ -1,0 +1,16 @@
+//! Inspection lists: data sheets and fragments as authored, and the list composed of
+//! them for one machine.
+
+mod authored;
+mod compose;
+mod fault;
+mod judge;
+mod sheet;
+mod walk;
+
+pub use authored::{Answer, Fragment, Measure, Meaning, Occasion, Point, Station, Valid, When, read_fragment, read_occasions, read_stations};
+pub use compose::{Ask, Filling, List, ListPoint, ListStation, Machinery, MissingBand, Parts, Rememberance, compose};
+pub use fault::CatalogueFault;
+pub use judge::{JudgeFault, Judged, judge};
+pub use sheet::{Band, EngineKind, ResolvedBand, Sheet, Source, Sourced, read_sheet};
+pub use walk::{Given, Progress, Seen, Step, StepBack, progress, resume};

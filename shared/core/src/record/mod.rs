@@ -1,0 +1,28 @@
+//! A record: one fact that a person or a device states, signed and immutable.
+//!
+//! The payload is canonical JSON (RFC 8785) when made and bytes for ever after; the
+//! envelope is a flattened JWS (RFC 7515) with an unencoded payload (RFC 7797)
+//! and `alg` `Ed25519` (RFC 9864), so it can be read in a text editor and checked
+//! by any JOSE library.
+
+mod author;
+mod body;
+mod bundle;
+mod chain;
+mod clock;
+mod digest;
+mod envelope;
+mod key;
+mod payload;
+mod trust;
+
+pub use author::{Author, Position};
+pub use body::*;
+pub use bundle::{Bundle, BundleFault, Checked, LineFault, Report, check, read_bundle, write_bundle};
+pub use chain::{ChainFault, check_chain};
+pub use clock::Clock;
+pub use digest::Digest;
+pub use envelope::{Envelope, EnvelopeFault, Record, Signature};
+pub use key::{DeviceId, Jwk, KeyFault, SigningSeed};
+pub use payload::Payload;
+pub use trust::{Standing, Trust};

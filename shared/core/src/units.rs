@@ -1,0 +1,218 @@
+//! Quantities with a unit, and the exact factors between units.
+//!
+//! Factors: NIST SP 811 (2008) appendix B. All are exact by definition of the
+//! inch (25.4 mm), the pound (0.453 592 37 kg) and standard gravity
+//! (9.806 65 m/s²).
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// Standard gravity, m/s² (exact, 3rd CGPM 1901).
+pub const STANDARD_GRAVITY: f64 = 9.806_65;
+/// The inch, m (exact, 1959).
+pub const INCH: f64 = 0.025_4;
+/// The avoirdupois pound, kg (exact, 1959).
+pub const POUND: f64 = 0.453_592_37;
+const POUND_FORCE: f64 = POUND * STANDARD_GRAVITY;
+
+/// What kind of quantity a unit measures; only units of one dimension convert.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[allow(missing_docs)]
+pub enum Dimension {
+    Torque,
+    Length,
+    Temperature,
+    Pressure,
+    Voltage,
+    Time,
+    Volume,
+    Mass,
+    Force,
+    Frequency,
+    Angle,
+    Ratio,
+}
+
+/// Makes the enum, its codes and its factors from one table, so that a unit is one line.
+macro_rules! units {
+    ($($name:ident $code:literal $show:literal $dim:ident * $factor:expr, + $offset:expr;)*) => {
+        /// A unit, written as a UCUM-like code (`N.m`, `lbf.in`, `Cel`).
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema, TS)]
+        #[allow(missing_docs)]
+        pub enum Unit { $(#[serde(rename = $code)] $name,)* }
+
+        impl Unit {
+            /// Every unit there is.
+            pub const ALL: &[Unit] = &[$(Unit::$name),*];
+            /// The code used in files and on the command line.
+            pub fn code(self) -> &'static str { match self { $(Unit::$name => $code,)* } }
+            /// The sign a person reads.
+            pub fn sign(self) -> &'static str { match self { $(Unit::$name => $show,)* } }
+            /// What it measures.
+            pub fn dimension(self) -> Dimension { match self { $(Unit::$name => Dimension::$dim,)* } }
+            /// SI value = value × factor + offset.
+            fn to_si(self) -> (f64, f64) { match self { $(Unit::$name => ($factor, $offset),)* } }
+        }
+    };
+}
+
+units! {
+    NewtonMetre "N.m" "N·m" Torque * 1.0, + 0.0;
+    PoundForceInch "lbf.in" "lbf·in" Torque * POUND_FORCE * INCH, + 0.0;
+    PoundForceFoot "lbf.ft" "lbf·ft" Torque * POUND_FORCE * INCH * 12.0, + 0.0;
+    KilogramForceMetre "kgf.m" "kgf·m" Torque * STANDARD_GRAVITY, + 0.0;
+    KilogramForceCentimetre "kgf.cm" "kgf·cm" Torque * STANDARD_GRAVITY / 100.0, + 0.0;
+    Metre "m" "m" Length * 1.0, + 0.0;
+    Millimetre "mm" "mm" Length * 1e-3, + 0.0;
+    Inch "in" "in" Length * INCH, + 0.0;
+    Foot "ft" "ft" Length * INCH * 12.0, + 0.0;
+    Kelvin "K" "K" Temperature * 1.0, + 0.0;
+    Celsius "Cel" "°C" Temperature * 1.0, + 273.15;
+    Fahrenheit "degF" "°F" Temperature * 5.0 / 9.0, + 459.67 * 5.0 / 9.0;
+    Pascal "Pa" "Pa" Pressure * 1.0, + 0.0;
+    Hectopascal "hPa" "hPa" Pressure * 100.0, + 0.0;
+    Bar "bar" "bar" Pressure * 1e5, + 0.0;
+    PoundForcePerSquareInch "psi" "psi" Pressure * POUND_FORCE / (INCH * INCH), + 0.0;
+    InchOfMercury "inHg" "inHg" Pressure * 3386.389, + 0.0;
+    Volt "V" "V" Voltage * 1.0, + 0.0;
+    Second "s" "s" Time * 1.0, + 0.0;
+    Hour "h" "h" Time * 3600.0, + 0.0;
+    Day "d" "d" Time * 86_400.0, + 0.0;
+    Litre "L" "L" Volume * 1e-3, + 0.0;
+    Kilogram "kg" "kg" Mass * 1.0, + 0.0;
+    Pound "lb" "lb" Mass * POUND, + 0.0;
+    Newton "N" "N" Force * 1.0, + 0.0;
+    PerMinute "1/min" "rpm" Frequency * 1.0 / 60.0, + 0.0;
+    Degree "deg" "°" Angle * std::f64::consts::PI / 180.0, + 0.0;
+    Percent "%" "%" Ratio * 0.01, + 0.0;
+    One "1" "" Ratio * 1.0, + 0.0;
+}
+
+/// A number with its unit.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
+#[serde(deny_unknown_fields)]
+pub struct Quantity {
+    /// The number, in `unit`; always finite.
+    pub value: f64,
+    /// Its unit.
+    pub unit: Unit,
+}
+
+/// Why a quantity can't be used as asked.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum UnitFault {
+    /// The two units measure different things.
+    #[error("{from} can't be turned into {to}: they measure different things")]
+    OtherDimension {
+        /// The code given.
+        from: &'static str,
+        /// The code wanted.
+        to: &'static str,
+    },
+    /// Not a finite number.
+    #[error("the number of {0} is not finite")]
+    NotFinite(&'static str),
+    /// No unit of that code.
+    #[error("there is no unit `{0}`")]
+    Unknown(String),
+}
+
+impl std::str::FromStr for Unit {
+    type Err = UnitFault;
+
+    fn from_str(code: &str) -> Result<Self, UnitFault> {
+        Unit::ALL
+            .iter()
+            .copied()
+            .find(|unit| unit.code() == code)
+            .ok_or_else(|| UnitFault::Unknown(code.to_owned()))
+    }
+}
+
+impl Quantity {
+    /// A quantity from its parts.
+    pub fn new(value: f64, unit: Unit) -> Self {
+        Self { value, unit }
+    }
+
+    /// The same quantity in another unit of the same dimension.
+    ///
+    /// # Errors
+    /// [`UnitFault`] when the dimensions differ or the number isn't finite.
+    pub fn to(self, unit: Unit) -> Result<Self, UnitFault> {
+        if !self.value.is_finite() {
+            return Err(UnitFault::NotFinite(self.unit.code()));
+        }
+        if self.unit == unit {
+            return Ok(self);
+        }
+        if self.unit.dimension() != unit.dimension() {
+            return Err(UnitFault::OtherDimension {
+                from: self.unit.code(),
+                to: unit.code(),
+            });
+        }
+        let (factor, offset) = self.unit.to_si();
+        let (wanted_factor, wanted_offset) = unit.to_si();
+        let si = self.value * factor + offset;
+        Ok(Self::new((si - wanted_offset) / wanted_factor, unit))
+    }
+
+    /// The same quantity in the coherent SI unit of its dimension (the ratio's is 1, the angle's rad).
+    ///
+    /// # Errors
+    /// [`UnitFault::NotFinite`].
+    pub fn si(self) -> Result<f64, UnitFault> {
+        if !self.value.is_finite() {
+            return Err(UnitFault::NotFinite(self.unit.code()));
+        }
+        let (factor, offset) = self.unit.to_si();
+        Ok(self.value * factor + offset)
+    }
+}
+
+impl std::fmt::Display for Quantity {
+    /// At most three decimals, none that say nothing: `12.5 N·m`, `4`.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let number = format!("{:.3}", self.value);
+        let number = number.trim_end_matches('0').trim_end_matches('.');
+        match self.unit.sign() {
+            "" => f.write_str(number),
+            sign => write!(f, "{number} {sign}"),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_code_reads_back() {
+        for unit in Unit::ALL {
+            assert_eq!(unit.code().parse::<Unit>().unwrap(), *unit);
+        }
+        assert!("ft.lb".parse::<Unit>().is_err());
+    }
+
+    #[test]
+    fn different_dimensions_do_not_mix() {
+        let torque = Quantity::new(10.0, Unit::PoundForceInch);
+        assert!(torque.to(Unit::Millimetre).is_err());
+        assert!(Quantity::new(f64::NAN, Unit::Volt).to(Unit::Volt).is_err());
+    }
+
+    #[test]
+    fn temperatures_carry_their_offset() {
+        let boiling = Quantity::new(212.0, Unit::Fahrenheit).to(Unit::Celsius).unwrap();
+        assert!((boiling.value - 100.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_person_reads_no_empty_decimals() {
+        assert_eq!(Quantity::new(12.50, Unit::NewtonMetre).to_string(), "12.5 N·m");
+        assert_eq!(Quantity::new(4.0, Unit::One).to_string(), "4");
+        assert_eq!(Quantity::new(100.0, Unit::PerMinute).to_string(), "100 rpm");
+    }
+}
