@@ -7,13 +7,19 @@
 use std::collections::BTreeMap;
 
 use chrono::{DateTime, FixedOffset};
+use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
 use crate::list::{Meaning, Rememberance, ResolvedBand, Sourced, Source};
-use crate::record::{Body, Correction, DeviceId, Digest, Inspection, LimitConfirmed, Machine, Record, Rectified};
+use crate::record::{
+    Body, Clock, Correction, DeviceId, Digest, Inspection, Left, LimitConfirmed, Machine, Record,
+};
+
+/// The list that must be signed on the day of flying.
+pub const BEFORE_FLIGHT: &str = "before-flight";
 
 /// One sighting of something wrong at a point.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Sighting {
     /// The record that says so.
     pub record: Digest,
@@ -33,7 +39,7 @@ pub struct Sighting {
 }
 
 /// Something open at a point: a defect if any sighting of it was unserviceable, else a watch item.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Open {
     /// The point.
     pub point: String,
@@ -54,41 +60,29 @@ impl Open {
     }
 }
 
-/// An inspection with the record it came in.
-#[derive(Clone, Debug)]
-pub struct Done {
+/// An inspection in short: what the verdict needs of it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Look {
     /// The record.
     pub record: Digest,
-    /// Who signed.
-    pub device: DeviceId,
     /// When it was signed.
     pub at: DateTime<FixedOffset>,
-    /// What was seen.
-    pub body: Inspection,
+    /// Which list.
+    pub occasion: String,
+    /// Points nobody looked at.
+    pub left: Vec<Left>,
 }
 
-/// A defect or watch item put right.
-#[derive(Clone, Debug)]
-pub struct Righted {
-    /// The record.
-    pub record: Digest,
-    /// When.
-    pub at: DateTime<FixedOffset>,
-    /// What was done.
-    pub body: Rectified,
-}
-
-/// One machine's history.
-#[derive(Clone, Debug, Default)]
+/// One machine's history. Small however many records it is folded from, so that it can be
+/// kept beside the log and taken further one record at a time.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct History {
     /// Its latest description, and the record it came in.
     pub machine: Option<(Machine, Digest)>,
-    /// Every inspection signed, oldest first.
-    pub inspections: Vec<Done>,
+    /// The latest full look before flight and those signed after it, oldest first.
+    pub looks: Vec<Look>,
     /// What is open, by point.
     pub open: Vec<Open>,
-    /// What was put right, oldest first.
-    pub righted: Vec<Righted>,
     /// Limits confirmed by the owner, by band, each with the record.
     pub confirmed: BTreeMap<String, (ResolvedBand, Digest)>,
     /// Records of kinds that this version doesn't know, or whose body it can't read.
@@ -99,6 +93,20 @@ pub struct History {
     pub hours: f64,
     /// Flights as last stated.
     pub flights: u32,
+    /// The last record folded: only a later one may be taken without folding anew.
+    pub upto: Option<Place>,
+}
+
+/// A record's place in the order in which all devices fold.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct Place(Clock, DeviceId, u64, Digest);
+
+impl Place {
+    /// Where this record stands.
+    pub fn of(record: &Record) -> Self {
+        let payload = &record.payload;
+        Self(payload.clock, payload.device.clone(), payload.seq, record.digest)
+    }
 }
 
 impl History {
@@ -106,10 +114,7 @@ impl History {
     pub fn of<'a>(machine: Uuid, records: impl IntoIterator<Item = &'a Record>) -> Self {
         let mut records: Vec<&Record> =
             records.into_iter().filter(|r| r.payload.machine == Some(machine)).collect();
-        records.sort_by(|a, b| {
-            let key = |r: &'a Record| (r.payload.clock, &r.payload.device, r.payload.seq, r.digest);
-            key(a).cmp(&key(b))
-        });
+        records.sort_by_cached_key(|record| Place::of(record));
         records.dedup_by_key(|record| record.digest);
         let mut history = Self::default();
         for record in records {
@@ -142,8 +147,10 @@ impl History {
         self.open.iter().find(|open| open.point == point)
     }
 
-    fn take(&mut self, record: &Record) {
+    /// Takes one more record. It must stand after all those folded before; see [`History::upto`].
+    pub fn take(&mut self, record: &Record) {
         let at = record.payload.at;
+        self.upto = Some(Place::of(record));
         self.latest = self.latest.max(Some(at));
         match record.payload.typed() {
             Ok(Body::Machine(machine)) => {
@@ -158,7 +165,6 @@ impl History {
                 if self.open_at(&body.point).is_some_and(|open| open.sightings.iter().any(about)) {
                     self.clear(&body.point, record, Meaning::Unserviceable);
                 }
-                self.righted.push(Righted { record: record.digest, at, body });
             }
             Ok(Body::LimitConfirmed(body)) => self.take_limit(record, body),
             Ok(Body::Member(_) | Body::Revoked(_)) => {}
@@ -178,12 +184,14 @@ impl History {
                 ),
             }
         }
-        self.inspections.push(Done {
+        self.looks.push(Look {
             record: record.digest,
-            device: record.payload.device.clone(),
             at: record.payload.at,
-            body,
+            occasion: body.occasion,
+            left: body.left,
         });
+        let full = self.looks.iter().filter(|look| look.occasion == BEFORE_FLIGHT).map(|look| look.at).max();
+        self.looks.retain(|look| full.is_none_or(|full| look.at >= full));
     }
 
     fn take_correction(&mut self, record: &Record, body: Correction) {

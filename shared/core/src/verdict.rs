@@ -8,13 +8,11 @@ use chrono::{DateTime, FixedOffset, NaiveDate, TimeDelta};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use crate::history::{Done, History, Open};
+use crate::history::{BEFORE_FLIGHT, History, Look, Open};
 use crate::list::{Meaning, ResolvedBand, Sheet};
 use crate::record::{DeviceId, Digest};
 use crate::said::Said;
 
-/// The list that must be signed on the day of flying.
-pub const BEFORE_FLIGHT: &str = "before-flight";
 /// Days before a repack falls due from which the verdict speaks of it.
 const REPACK_NOTICE: i64 = 30;
 /// How far a record may lie ahead of our clock before the dates can't be trusted at all.
@@ -237,10 +235,9 @@ fn today(q: Question<'_>) -> NaiveDate {
 }
 
 fn looks(q: Question<'_>) -> Vec<Reason> {
-    let latest = |occasion: &str| {
-        q.history.inspections.iter().filter(|done| done.body.occasion == occasion).max_by_key(|done| done.at)
-    };
-    let Some(full) = latest(BEFORE_FLIGHT) else {
+    let looks = &q.history.looks;
+    let full = looks.iter().filter(|look| look.occasion == BEFORE_FLIGHT).max_by_key(|look| look.at);
+    let Some(full) = full else {
         return vec![reason(
             State::Grounded,
             Rule::NeverLooked,
@@ -248,7 +245,7 @@ fn looks(q: Question<'_>) -> Vec<Reason> {
             "clears-never-looked",
         )];
     };
-    let day = |done: &Done| done.at.with_timezone(q.now.offset()).date_naive();
+    let day = |look: &Look| look.at.with_timezone(q.now.offset()).date_naive();
     let mut reasons = Vec::new();
     if day(full) != today(q) {
         reasons.push(Reason {
@@ -261,12 +258,12 @@ fn looks(q: Question<'_>) -> Vec<Reason> {
             )
         });
     }
-    let later = q.history.inspections.iter().filter(|done| {
-        done.body.occasion != BEFORE_FLIGHT && done.at > full.at && day(done) == day(full)
+    let later = looks.iter().filter(|look| {
+        look.occasion != BEFORE_FLIGHT && look.at > full.at && day(look) == day(full)
     });
-    for done in std::iter::once(full).chain(later) {
-        reasons.extend(done.body.left.iter().map(|left| Reason {
-            record: Some(done.record),
+    for look in std::iter::once(full).chain(later) {
+        reasons.extend(look.left.iter().map(|left| Reason {
+            record: Some(look.record),
             point: Some(left.point.clone()),
             ..reason(
                 if left.must { State::Grounded } else { State::Limited },

@@ -1,1 +1,21 @@
-//! placeholder
+//! SQLite: the record log, what is derived from it, inspections begun, pictures, settings.
+//!
+//! Everything happens in a transaction that the caller opens ([`Store::write`],
+//! [`Store::read`]); nothing here knows the time, draws randomness or touches a file
+//! other than through SQLite.
+
+mod derived;
+mod drafts;
+mod fault;
+mod open;
+mod photos;
+mod records;
+mod rescue;
+mod settings;
+
+pub use derived::{Mark, Told};
+pub use drafts::{Draft, DraftState};
+pub use fault::StoreFault;
+pub use open::{Store, Tx};
+pub use photos::Photo;
+pub use rescue::Rescued;

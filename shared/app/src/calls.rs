@@ -1,0 +1,113 @@
+//! Everything a face can ask for, in one table: the name, what goes in, what comes out.
+//!
+//! Each call is one use case with one transaction. The table makes the enum that the shell
+//! and the loopback server read from JSON, its dispatch, and the UI's types.
+
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+use witnessmark_core::list::Given;
+use witnessmark_core::record::Machine;
+use witnessmark_core::units::Quantity;
+
+use crate::views::*;
+use crate::{App, Fault};
+
+macro_rules! calls {
+    ($($(#[doc = $doc:literal])* $variant:ident $name:literal $method:ident ( $($arg:ident: $ty:ty),* ) -> $reply:ty;)*) => {
+        /// A call with its arguments, as `{"call": NAME, "args": {…}}`.
+        #[derive(Clone, Debug, Deserialize, Serialize)]
+        #[serde(tag = "call", content = "args")]
+        #[allow(missing_docs)]
+        pub enum Call {
+            $($(#[doc = $doc])* #[serde(rename = $name)] $variant { $(#[serde(default)] $arg: $ty),* },)*
+        }
+
+        impl App {
+            /// Does what the call asks for, and gives the reply as JSON.
+            ///
+            /// # Errors
+            /// [`Fault`], ready to be shown.
+            pub fn call(&mut self, call: Call) -> Result<serde_json::Value, Fault> {
+                match call {
+                    $(Call::$variant { $($arg),* } => reply(self.$method($($arg),*)?),)*
+                }
+            }
+        }
+
+        /// The TypeScript of all calls: an interface from name to arguments and reply.
+        pub fn typescript(config: &ts_rs::Config) -> String {
+            let mut text = String::from("export interface Calls {\n");
+            $(
+                $(text.push_str(&format!("  /**{} */\n", $doc));)*
+                let args: Vec<String> = vec![$(format!("{}: {}", stringify!($arg), <$ty as TS>::name(config))),*];
+                text.push_str(&format!(
+                    "  \"{}\": {{ args: {{ {} }}; reply: {} }};\n",
+                    $name, args.join("; "), <$reply as TS>::name(config),
+                ));
+            )*
+            text.push_str("}\n");
+            text
+        }
+    };
+}
+
+fn reply(value: impl Serialize) -> Result<serde_json::Value, Fault> {
+    serde_json::to_value(value).map_err(Fault::internal)
+}
+
+calls! {
+    /// What the app is when it opens.
+    Start "start" start() -> Start;
+    /// First start: makes this device's key and seals it with the PIN.
+    Begin "begin" begin(name: String, pin: String) -> Start;
+    /// Changes the PIN.
+    ChangePin "change-pin" change_pin(old: String, new: String) -> Start;
+    /// Changes what this device keeps to itself: language, patience.
+    Settings "settings" settings(language: String, patience_minutes: u32) -> Start;
+    /// All drawings, by name: SVG to be inlined.
+    Drawings "drawings" drawings() -> std::collections::BTreeMap<String, String>;
+    /// Adds the invented machines of the demonstration.
+    Demo "demo" demo() -> Vec<MachineCard>;
+    /// All machines, those that need a person first.
+    Machines "machines" machines() -> Vec<MachineCard>;
+    /// What a machine can be made of.
+    Choices "choices" choices() -> Choices;
+    /// Registers a machine (`id` empty) or describes it anew.
+    MachineSave "machine-save" machine_save(id: String, description: Option<Machine>, pin: String) -> MachinePage;
+    /// Everything about one machine.
+    Machine "machine" machine(id: String) -> MachinePage;
+    /// Opens or resumes an inspection.
+    Walk "walk" walk(machine: String, occasion: String) -> Walk;
+    /// Answers a point; durable when it returns.
+    Answer "answer" answer(walk: String, point: String, given: Option<Given>, seconds: f64) -> WalkProgress;
+    /// What a value would mean, while it is being typed.
+    Judge "judge" judge_value(walk: String, point: String, value: Option<Quantity>) -> JudgedView;
+    /// Takes back the last answer; it stays in the record's history.
+    Undo "undo" undo(walk: String) -> WalkProgress;
+    /// Leaves a point for now.
+    Leave "leave" leave(walk: String, point: String) -> WalkProgress;
+    /// Writes the note beside a point.
+    Note "note" note(walk: String, point: String, note: String) -> WalkProgress;
+    /// Puts a picture (JPEG, PNG or WebP, base64) to a point.
+    PhotoAdd "photo-add" photo_add(walk: String, point: String, data: String) -> WalkProgress;
+    /// A picture by its digest.
+    Photo "photo" photo(digest: String) -> Photo;
+    /// The inspection said back.
+    Summary "summary" summary(walk: String) -> Summary;
+    /// Signs and closes the inspection.
+    Sign "sign" sign(walk: String, pin: String) -> Signed;
+    /// Puts an inspection aside without signing; what was answered is kept, unsigned.
+    PutAside "put-aside" put_aside(walk: String) -> MachinePage;
+    /// A record laid open.
+    Record "record" record(digest: String) -> RecordView;
+    /// Signs that what is open at a point was put right.
+    Rectify "rectify" rectify(machine: String, point: String, how: String, pin: String) -> MachinePage;
+    /// Signs a later word on a finding.
+    Correct "correct" correct(record: String, point: String, answer: String, reason: String, pin: String) -> MachinePage;
+    /// Signs a limit as the maker's manual has it.
+    ConfirmLimit "confirm-limit" confirm_limit(machine: String, band: String, low: Option<Quantity>, high: Option<Quantity>, document: String, page: String, pin: String) -> MachinePage;
+    /// One machine's records as a bundle.
+    Export "export" export(machine: String) -> FileOut;
+    /// Checks a bundle with nothing but itself.
+    Verify "verify" verify(text: String) -> VerifyView;
+}

@@ -1,0 +1,182 @@
+//! What is derived from the log: each machine's folded history, its timeline, people's pace.
+
+use rusqlite::{OptionalExtension, params};
+use serde::{Deserialize, Serialize};
+use uuid::Uuid;
+use witnessmark_core::history::{History, Place};
+use witnessmark_core::list::Meaning;
+use witnessmark_core::record::{Body, DeviceId, Digest, Record};
+
+use crate::{StoreFault, Tx};
+
+/// How many looks at a point are remembered of a person.
+const PACE_KEPT: u32 = 15;
+
+/// What a timeline tells of a record.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Told {
+    /// When, RFC 3339.
+    pub at: String,
+    /// Who signed.
+    pub device: DeviceId,
+    /// Engine hours then, where stated.
+    pub hours: Option<f64>,
+    /// For an inspection: the list and the worst found.
+    pub look: Option<(String, Option<Meaning>)>,
+    /// Words that go into its sentence: a title, a name.
+    pub words: String,
+}
+
+/// A mark on the timeline.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mark {
+    /// The record.
+    pub digest: Digest,
+    /// Its kind.
+    pub kind: String,
+    /// What is told of it.
+    pub told: Told,
+}
+
+impl Tx<'_> {
+    /// A machine's history as folded so far.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn history(&self, machine: Uuid) -> Result<Option<History>, StoreFault> {
+        let folded: Option<String> = self
+            .inner
+            .prepare_cached("SELECT folded FROM history WHERE machine = ?1")?
+            .query_row([machine.to_string()], |row| row.get(0))
+            .optional()?;
+        folded.map(|folded| Ok(serde_json::from_str(&folded)?)).transpose()
+    }
+
+    /// A machine's timeline, latest first.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn timeline(&self, machine: Uuid, most: u32) -> Result<Vec<Mark>, StoreFault> {
+        let mut statement = self.inner.prepare_cached(
+            "SELECT digest, kind, told FROM mark WHERE machine = ?1 ORDER BY at_ms DESC, digest LIMIT ?2",
+        )?;
+        let rows = statement.query_map(params![machine.to_string(), most], |row| {
+            Ok((row.get::<_, [u8; 32]>(0)?, row.get(1)?, row.get::<_, String>(2)?))
+        })?;
+        rows.map(|row| {
+            let (digest, kind, told) = row?;
+            Ok(Mark { digest: Digest(digest), kind, told: serde_json::from_str(&told)? })
+        })
+        .collect()
+    }
+
+    /// How long the person of a device looked at a point the last times, seconds.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn pace(&self, device: &DeviceId, point: &str) -> Result<Vec<f64>, StoreFault> {
+        let mut statement = self.inner.prepare_cached(
+            "SELECT seconds FROM pace WHERE device = ?1 AND point = ?2 ORDER BY at_ms DESC LIMIT ?3",
+        )?;
+        let rows = statement.query_map(params![device.0, point, PACE_KEPT], |row| row.get(0))?;
+        rows.map(|row| Ok(row?)).collect()
+    }
+
+    /// Throws away all that is derived and derives it anew from the log.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn rebuild(&self) -> Result<(), StoreFault> {
+        self.inner.execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM pace;")?;
+        let mut statement = self
+            .inner
+            .prepare("SELECT DISTINCT machine FROM record WHERE machine IS NOT NULL ORDER BY machine")?;
+        let machines: Vec<String> = statement.query_map([], |row| row.get(0))?.collect::<Result<_, _>>()?;
+        for machine in machines {
+            let machine: Uuid =
+                machine.parse().map_err(|_| StoreFault::Damaged("a machine's id".into()))?;
+            let records = self.records_of(Some(machine))?;
+            for record in &records {
+                self.mark(record)?;
+            }
+            self.keep(machine, &History::of(machine, &records))?;
+        }
+        Ok(())
+    }
+
+    /// Brings what is derived up to date with a record just appended.
+    pub(crate) fn derive(&self, record: &Record) -> Result<(), StoreFault> {
+        let Some(machine) = record.payload.machine else { return Ok(()) };
+        self.mark(record)?;
+        let mut history = self.history(machine)?.unwrap_or_default();
+        if history.upto.as_ref().is_none_or(|upto| *upto < Place::of(record)) {
+            history.take(record);
+        } else {
+            // It came late: fold the machine's whole log, in the order all devices fold.
+            history = History::of(machine, &self.records_of(Some(machine))?);
+        }
+        self.keep(machine, &history)
+    }
+
+    fn keep(&self, machine: Uuid, history: &History) -> Result<(), StoreFault> {
+        self.inner
+            .prepare_cached(
+                "INSERT INTO history (machine, folded) VALUES (?1, ?2)
+                 ON CONFLICT (machine) DO UPDATE SET folded = excluded.folded",
+            )?
+            .execute(params![machine.to_string(), serde_json::to_string(history)?])?;
+        Ok(())
+    }
+
+    fn mark(&self, record: &Record) -> Result<(), StoreFault> {
+        let payload = &record.payload;
+        let mut told = Told {
+            at: payload.at.to_rfc3339(),
+            device: payload.device.clone(),
+            hours: None,
+            look: None,
+            words: String::new(),
+        };
+        match payload.typed() {
+            Ok(Body::Machine(body)) => {
+                told.hours = Some(body.hours);
+                told.words = body.name;
+            }
+            Ok(Body::Inspection(body)) => {
+                told.hours = Some(body.hours);
+                let worst = body.findings.iter().map(|finding| finding.means).max();
+                for finding in &body.findings {
+                    self.inner
+                        .prepare_cached(
+                            "INSERT INTO pace (device, point, at_ms, seconds) VALUES (?1, ?2, ?3, ?4)
+                             ON CONFLICT DO NOTHING",
+                        )?
+                        .execute(params![
+                            payload.device.0,
+                            finding.point,
+                            payload.at.timestamp_millis(),
+                            finding.seconds
+                        ])?;
+                }
+                told.look = Some((body.occasion, worst));
+            }
+            Ok(Body::Rectified(body)) => told.words = body.how,
+            Ok(Body::Correction(body)) => told.words = format!("{}: {}", body.title, body.words),
+            Ok(Body::LimitConfirmed(body)) => told.words = body.band,
+            Ok(Body::Member(_) | Body::Revoked(_) | Body::Unknown { .. }) | Err(_) => {}
+        }
+        self.inner
+            .prepare_cached(
+                "INSERT INTO mark (machine, at_ms, digest, kind, told) VALUES (?1, ?2, ?3, ?4, ?5)
+                 ON CONFLICT DO NOTHING",
+            )?
+            .execute(params![
+                payload.machine.map(|machine| machine.to_string()),
+                payload.at.timestamp_millis(),
+                record.digest.0,
+                payload.kind,
+                serde_json::to_string(&told)?,
+            ])?;
+        Ok(())
+    }
+}

@@ -1,0 +1,199 @@
+//! The log.
+
+use std::collections::BTreeMap;
+
+use rusqlite::{OptionalExtension, Row, params};
+use uuid::Uuid;
+use witnessmark_core::record::{Author, Clock, DeviceId, Digest, Envelope, Position, Record};
+
+use crate::{StoreFault, Tx};
+
+fn envelope(row: &Row<'_>) -> rusqlite::Result<Envelope> {
+    Ok(Envelope { protected: row.get(0)?, payload: row.get(1)?, signature: row.get(2)? })
+}
+
+fn parse(envelope: Envelope) -> Result<Record, StoreFault> {
+    Record::parse(envelope).map_err(|fault| StoreFault::Damaged(fault.to_string()))
+}
+
+impl Tx<'_> {
+    /// Appends a record whose signature the caller has checked, and brings what is
+    /// derived up to date. A record that is here already changes nothing; says whether it was new.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn append(&self, record: &Record) -> Result<bool, StoreFault> {
+        let payload = &record.payload;
+        let added = self.inner.prepare_cached(
+            "INSERT INTO record (digest, device, seq, machine, of_seq, kind, clock_ms, clock_n, protected, payload, signature)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11) ON CONFLICT (digest) DO NOTHING",
+        )?.execute(params![
+            record.digest.0,
+            payload.device.0,
+            integer(payload.seq)?,
+            payload.machine.map(|machine| machine.to_string()),
+            integer(payload.of_seq)?,
+            payload.kind,
+            integer(payload.clock.ms)?,
+            payload.clock.n,
+            record.envelope.protected,
+            record.envelope.payload,
+            record.envelope.signature,
+        ])?;
+        if added == 1 {
+            self.derive(record)?;
+        }
+        Ok(added == 1)
+    }
+
+    /// A record by its digest.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn record(&self, digest: &Digest) -> Result<Option<Record>, StoreFault> {
+        let found = self
+            .inner
+            .prepare_cached("SELECT protected, payload, signature FROM record WHERE digest = ?1")?
+            .query_row([digest.0], envelope)
+            .optional()?;
+        found.map(parse).transpose()
+    }
+
+    /// All records about one machine (or about none), in order of arrival.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn records_of(&self, machine: Option<Uuid>) -> Result<Vec<Record>, StoreFault> {
+        self.collect(
+            "SELECT protected, payload, signature FROM record WHERE machine IS ?1 ORDER BY arrival",
+            [machine.map(|machine| machine.to_string())],
+        )
+    }
+
+    /// All records of one kind about one machine, in order of arrival.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn records_of_kind(&self, machine: Uuid, kind: &str) -> Result<Vec<Record>, StoreFault> {
+        self.collect(
+            "SELECT protected, payload, signature FROM record WHERE machine = ?1 AND kind = ?2 ORDER BY arrival",
+            [machine.to_string(), kind.to_owned()],
+        )
+    }
+
+    fn collect(&self, sql: &str, params: impl rusqlite::Params) -> Result<Vec<Record>, StoreFault> {
+        let mut statement = self.inner.prepare_cached(sql)?;
+        let rows = statement.query_map(params, envelope)?;
+        rows.map(|row| parse(row?)).collect()
+    }
+
+    /// Where a device stands when it writes its next record about `machine`.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn author(&self, device: &DeviceId, machine: Option<Uuid>) -> Result<Author, StoreFault> {
+        let position = |row: &Row<'_>| Ok((row.get::<_, i64>(0)?, row.get::<_, [u8; 32]>(1)?));
+        let at = |(seq, digest): (i64, [u8; 32])| -> Result<Position, StoreFault> {
+            Ok(Position { seq: unsigned(seq)?, digest: Digest(digest) })
+        };
+        let last = self
+            .inner
+            .prepare_cached("SELECT seq, digest FROM record WHERE device = ?1 ORDER BY seq DESC LIMIT 1")?
+            .query_row([&device.0], position)
+            .optional()?
+            .map(at)
+            .transpose()?;
+        let last_of = self
+            .inner
+            .prepare_cached(
+                "SELECT of_seq, digest FROM record WHERE machine IS ?1 AND device = ?2 ORDER BY of_seq DESC LIMIT 1",
+            )?
+            .query_row(params![machine.map(|machine| machine.to_string()), device.0], position)
+            .optional()?
+            .map(at)
+            .transpose()?;
+        let mut seen = self.version_vector()?;
+        seen.remove(device);
+        Ok(Author { last, last_of, seen, clock: self.clock()? })
+    }
+
+    /// Each device's latest number here.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn version_vector(&self) -> Result<BTreeMap<DeviceId, u64>, StoreFault> {
+        let mut statement = self.inner.prepare_cached("SELECT device, max(seq) FROM record GROUP BY device")?;
+        let rows = statement.query_map([], |row| Ok((row.get(0)?, row.get::<_, i64>(1)?)))?;
+        rows.map(|row| {
+            let (device, seq) = row?;
+            Ok((DeviceId(device), unsigned(seq)?))
+        })
+        .collect()
+    }
+
+    fn clock(&self) -> Result<Clock, StoreFault> {
+        let found = self
+            .inner
+            .prepare_cached("SELECT clock_ms, clock_n FROM record ORDER BY arrival DESC LIMIT 1")?
+            .query_row([], |row| Ok((row.get::<_, i64>(0)?, row.get(1)?)))
+            .optional()?;
+        let kept = self.setting("clock-ms")?.and_then(|ms| ms.parse().ok()).unwrap_or(0);
+        let (ms, n) = found.map_or((0, 0), |(ms, n)| (u64::try_from(ms).unwrap_or(0), n));
+        Ok(if kept > ms { Clock { ms: kept, n: 0 } } else { Clock { ms, n } })
+    }
+
+    /// Every machine that any record is about.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn machines(&self) -> Result<Vec<Uuid>, StoreFault> {
+        let mut statement = self.inner.prepare_cached("SELECT machine FROM history ORDER BY machine")?;
+        let rows = statement.query_map([], |row| row.get::<_, String>(0))?;
+        rows.map(|row| row?.parse().map_err(|_| StoreFault::Damaged("a machine's id".into()))).collect()
+    }
+
+    /// Keeps a line that was not taken as a record, with the reason.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn refuse(&self, machine: Option<Uuid>, line: &str, reason: &str) -> Result<(), StoreFault> {
+        self.inner.execute(
+            "INSERT INTO refused (machine, line, reason) VALUES (?1, ?2, ?3)",
+            params![machine.map(|machine| machine.to_string()), line, reason],
+        )?;
+        Ok(())
+    }
+
+    /// How many records about a machine were refused.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn refused(&self, machine: Uuid) -> Result<u32, StoreFault> {
+        Ok(self
+            .inner
+            .prepare_cached("SELECT count(*) FROM refused WHERE machine = ?1")?
+            .query_row([machine.to_string()], |row| row.get(0))?)
+    }
+
+    /// Devices with two different records in one place of their chain, about this machine.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn split_words(&self, machine: Uuid) -> Result<Vec<DeviceId>, StoreFault> {
+        let mut statement = self.inner.prepare_cached(
+            "SELECT DISTINCT device FROM (SELECT device FROM record WHERE machine = ?1
+             GROUP BY device, of_seq HAVING count(*) > 1) ORDER BY device",
+        )?;
+        let rows = statement.query_map([machine.to_string()], |row| row.get(0))?;
+        rows.map(|row| Ok(DeviceId(row?))).collect()
+    }
+}
+
+/// SQLite's integers are signed; a number past their range is no number of ours.
+fn integer(value: u64) -> Result<i64, StoreFault> {
+    i64::try_from(value).map_err(|_| StoreFault::Other("a number is too large".into()))
+}
+
+fn unsigned(value: i64) -> Result<u64, StoreFault> {
+    u64::try_from(value).map_err(|_| StoreFault::Damaged("a negative number".into()))
+}
