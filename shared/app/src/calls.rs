@@ -10,7 +10,7 @@ use witnessmark_core::record::Machine;
 use witnessmark_core::units::Quantity;
 
 use crate::views::*;
-use crate::{App, Fault};
+use crate::{App, Fault, FaultView};
 
 macro_rules! calls {
     ($($(#[doc = $doc:literal])* $variant:ident $name:literal $method:ident ( $($arg:ident: $ty:ty),* ) -> $reply:ty;)*) => {
@@ -26,10 +26,12 @@ macro_rules! calls {
             /// Does what the call asks for, and gives the reply as JSON.
             ///
             /// # Errors
-            /// [`Fault`], ready to be shown.
-            pub fn call(&mut self, call: Call) -> Result<serde_json::Value, Fault> {
+            /// [`FaultView`], in the person's language.
+            pub fn call(&mut self, call: Call) -> Result<serde_json::Value, FaultView> {
                 match call {
-                    $(Call::$variant { $($arg),* } => reply(self.$method($($arg),*)?),)*
+                    $(Call::$variant { $($arg),* } => {
+                        self.$method($($arg),*).and_then(reply).map_err(|fault| self.show(&fault))
+                    })*
                 }
             }
         }

@@ -1,1 +1,25 @@
-//! placeholder
+//! What a person can do: use cases, each one function with one transaction.
+//!
+//! [`App`] is the one door for every face (the phone and desktop shell, the loopback
+//! server, the command line). The operating system comes in as a [`Platform`].
+
+mod calls;
+mod catalogue;
+mod demo;
+mod fault;
+mod house;
+mod identity;
+mod pictures;
+mod platform;
+mod texts;
+mod usecases;
+mod validate;
+mod verdicts;
+pub mod views;
+
+pub use calls::{Call, typescript};
+pub use catalogue::{Catalogue, EMBEDDED};
+pub use fault::{Fault, FaultView};
+pub use house::App;
+pub use platform::{Keychain, Platform};
+pub use validate::{FileKind, check_drawings, schemas, validate_files};

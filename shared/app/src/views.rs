@@ -113,8 +113,17 @@ struct FactView {
 struct Choices {
     /// The engine types there are.
     pub engines: Vec<EngineType>,
-    /// The parts that may be fitted.
-    pub parts: Vec<Named>,
+    /// The parts of a machine; each may have a serial number.
+    pub parts: Vec<PartView>,
+}
+/// A part.
+struct PartView {
+    /// Its id: the key in `Machine.fitted`.
+    pub id: String,
+    /// Its name.
+    pub words: String,
+    /// Whether there are machines without it.
+    pub optional: bool,
 }
 /// An engine type.
 struct EngineType {

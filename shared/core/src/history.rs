@@ -28,6 +28,8 @@ pub struct Sighting {
     seq: u64,
     /// Watch or unserviceable.
     pub means: Meaning,
+    /// Whether a later look alone clears it.
+    pub passing: bool,
     /// What was to be looked at.
     pub title: String,
     /// In the words of then.
@@ -51,6 +53,11 @@ impl Open {
     /// The worst that was seen.
     pub fn means(&self) -> Meaning {
         self.sightings.iter().map(|s| s.means).max().unwrap_or(Meaning::Unserviceable)
+    }
+
+    /// Whether a later clean look clears all of it: the day, the pilot, a buckle.
+    pub fn passing(&self) -> bool {
+        self.sightings.iter().all(|s| s.passing)
     }
 
     /// The latest sighting of the worst kind: what a person is told.
@@ -180,7 +187,7 @@ impl History {
                 Meaning::Serviceable => self.clear(&finding.point, record, Meaning::Watch),
                 Meaning::Watch | Meaning::Unserviceable => self.see(
                     &finding.point,
-                    sighting(record, finding.means, &finding.title, &finding.words, body.hours),
+                    Sighting { passing: finding.passing, ..sighting(record, finding.means, &finding.title, &finding.words, body.hours) },
                 ),
             }
         }
@@ -232,7 +239,7 @@ impl History {
     /// worse stands, all stand: they are one matter.
     fn clear(&mut self, point: &str, by: &Record, worst: Meaning) {
         for open in self.open.iter_mut().filter(|open| open.point == point) {
-            if open.means() <= worst {
+            if open.means() <= worst || open.passing() {
                 open.sightings.retain(|sighting| !knew(by, sighting));
             }
         }
@@ -246,6 +253,7 @@ fn sighting(record: &Record, means: Meaning, title: &str, words: &str, hours: f6
         device: record.payload.device.clone(),
         seq: record.payload.seq,
         means,
+        passing: false,
         title: title.to_owned(),
         words: words.to_owned(),
         at: record.payload.at,

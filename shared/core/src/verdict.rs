@@ -193,7 +193,9 @@ fn description(q: Question<'_>) -> Option<Reason> {
 
 fn open_matter(q: Question<'_>, open: &Open) -> Reason {
     let defect = open.means() == Meaning::Unserviceable;
-    let (state, rule, say, clears) = if defect {
+    let (state, rule, say, clears) = if defect && open.passing() {
+        (State::Grounded, Rule::OpenDefect, "reason-open-defect", "clears-passing")
+    } else if defect {
         (State::Grounded, Rule::OpenDefect, "reason-open-defect", "clears-open-defect")
     } else {
         (State::Limited, Rule::WatchItem, "reason-watch-item", "clears-watch-item")

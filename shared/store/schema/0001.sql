@@ -14,6 +14,7 @@ CREATE TABLE record (
   signature TEXT NOT NULL
 ) STRICT;
 CREATE INDEX record_chain ON record (device, seq);
+CREATE INDEX record_clock ON record (clock_ms, clock_n);
 CREATE INDEX record_machine ON record (machine, device, of_seq);
 
 -- Records that were not taken, with the reason: shown, and they ground their machine.

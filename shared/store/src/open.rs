@@ -51,8 +51,8 @@ impl Store {
         )?;
         let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
         // Read again under the lock: another process may have been first.
-        let found: usize = transaction.query_row("PRAGMA user_version", [], |row| row.get(0))?;
-        for migration in MIGRATIONS.iter().skip(found) {
+        let found: u32 = transaction.query_row("PRAGMA user_version", [], |row| row.get(0))?;
+        for migration in MIGRATIONS.iter().skip(found as usize) {
             transaction.execute_batch(migration)?;
         }
         transaction.pragma_update(None, "user_version", known)?;

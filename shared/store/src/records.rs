@@ -131,15 +131,14 @@ impl Tx<'_> {
         .collect()
     }
 
+    /// The latest causal time known here.
     fn clock(&self) -> Result<Clock, StoreFault> {
         let found = self
             .inner
-            .prepare_cached("SELECT clock_ms, clock_n FROM record ORDER BY arrival DESC LIMIT 1")?
+            .prepare_cached("SELECT clock_ms, clock_n FROM record ORDER BY clock_ms DESC, clock_n DESC LIMIT 1")?
             .query_row([], |row| Ok((row.get::<_, i64>(0)?, row.get(1)?)))
             .optional()?;
-        let kept = self.setting("clock-ms")?.and_then(|ms| ms.parse().ok()).unwrap_or(0);
-        let (ms, n) = found.map_or((0, 0), |(ms, n)| (u64::try_from(ms).unwrap_or(0), n));
-        Ok(if kept > ms { Clock { ms: kept, n: 0 } } else { Clock { ms, n } })
+        found.map_or(Ok(Clock::default()), |(ms, n)| Ok(Clock { ms: unsigned(ms)?, n }))
     }
 
     /// Every machine that any record is about.

@@ -71,9 +71,16 @@ pub struct Measure {
     /// The band in the engine's data sheet.
     pub band: String,
     /// What a value under the band means.
+    #[serde(default = "worst")]
     pub below: Meaning,
     /// What a value over the band means.
+    #[serde(default = "worst")]
     pub above: Meaning,
+}
+
+/// An end that the author says nothing of grounds.
+fn worst() -> Meaning {
+    Meaning::Unserviceable
 }
 
 /// Conditions; every one that is given must hold.
@@ -108,6 +115,10 @@ pub struct Point {
     /// Whether it comes first within its station.
     #[serde(default)]
     pub critical: bool,
+    /// Whether it is about the day, the pilot or a state that a hand changes (wind, a buckle, a
+    /// plug cap), not about wear: what was wrong then is cleared by a later look alone.
+    #[serde(default)]
+    pub passing: bool,
     /// When it applies.
     #[serde(default)]
     pub when: When,

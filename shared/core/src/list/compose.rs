@@ -110,6 +110,8 @@ pub struct ListPoint {
     pub must: bool,
     /// Whether it comes first within its station.
     pub critical: bool,
+    /// Whether a later look alone clears it; see [`Point::passing`].
+    pub passing: bool,
     /// The drawing and the place in it.
     pub drawing: String,
     /// See `drawing`.
@@ -231,6 +233,7 @@ fn compose_point(point: &Point, machine: &Machinery<'_>) -> Result<ListPoint, Mi
         component: point.component.clone(),
         must: point.must,
         critical: point.critical,
+        passing: point.passing,
         drawing: point.drawing.clone(),
         focus: point.focus.clone(),
         caution: point.caution.clone(),

@@ -164,6 +164,9 @@ pub struct Finding {
     pub title: String,
     /// What it means.
     pub means: Meaning,
+    /// Whether a later look alone clears it: the day, the pilot, a buckle.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub passing: bool,
     /// The answer's id, for a point answered in words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub answer: Option<String>,

@@ -1,0 +1,146 @@
+//! The catalogue as shipped inside the program: lists, data sheets, words, drawings.
+
+use std::collections::BTreeMap;
+
+use include_dir::{Dir, include_dir};
+use witnessmark_core::list::{
+    Machinery, Occasion, Parts, Point, Sheet, Station, compose, read_fragment, read_occasions, read_sheet,
+    read_stations,
+};
+
+use crate::Fault;
+use crate::texts::Texts;
+
+/// The files of `shared/catalogue`.
+pub static EMBEDDED: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/../catalogue");
+
+/// The catalogue, read and checked.
+pub struct Catalogue {
+    /// In walking order.
+    pub stations: Vec<Station>,
+    /// Reasons to inspect.
+    pub occasions: Vec<Occasion>,
+    /// In the order of the fragments' names, then of the points in them.
+    pub points: Vec<Point>,
+    /// Engine types by id.
+    pub sheets: BTreeMap<String, Sheet>,
+    /// Drawings by name.
+    pub drawings: BTreeMap<String, String>,
+    /// Words.
+    pub texts: Texts,
+    /// The demonstration's scenario.
+    pub scenario: String,
+}
+
+/// Components of points that are no parts of a machine.
+const NO_PARTS: &[&str] = &["day", "pilot"];
+
+/// A file's name without folder and ending.
+pub fn stem(path: &str) -> &str {
+    let name = path.rsplit('/').next().unwrap_or(path);
+    name.rsplit_once('.').map_or(name, |(stem, _)| stem)
+}
+
+impl Catalogue {
+    /// Reads the embedded catalogue.
+    ///
+    /// # Errors
+    /// The first fault, with file and line.
+    pub fn embedded() -> Result<Self, Fault> {
+        let mut files = BTreeMap::new();
+        collect(&EMBEDDED, &mut files);
+        Self::read(&files)
+    }
+
+    /// Reads a catalogue from its files: path relative to the catalogue, and content.
+    ///
+    /// # Errors
+    /// The first fault, with file and line.
+    pub fn read(files: &BTreeMap<String, &str>) -> Result<Self, Fault> {
+        let file = |path: &str| {
+            files.get(path).copied().ok_or_else(|| {
+                Fault::new("catalogue").text("where", path).text("why", "the file is missing")
+            })
+        };
+        let under = |folder: &'static str| {
+            files.iter().filter(move |(path, _)| path.starts_with(folder)).map(|(p, c)| (p.as_str(), *c))
+        };
+        let first = |faults: Vec<witnessmark_core::list::CatalogueFault>| {
+            faults.into_iter().next().map_or_else(|| Fault::internal("a fault without a fault"), Fault::from)
+        };
+        let mut points = Vec::new();
+        for (path, content) in under("fragments/") {
+            let fragment = read_fragment(path, content).map_err(first)?;
+            points.extend(fragment.point.into_iter().map(|point| point.into_inner()));
+        }
+        let mut sheets = BTreeMap::new();
+        for (path, content) in under("engines/") {
+            let sheet = read_sheet(path, content).map_err(first)?;
+            sheets.insert(sheet.id.clone(), sheet);
+        }
+        let texts = under("texts/").filter_map(|(path, content)| {
+            let language = path.strip_prefix("texts/")?.split('/').next()?;
+            Some((language, path, content))
+        });
+        let drawings = under("drawings/").map(|(path, content)| (stem(path).to_owned(), content.to_owned()));
+        let catalogue = Self {
+            stations: read_stations("stations.toml", file("stations.toml")?)?,
+            occasions: read_occasions("occasions.toml", file("occasions.toml")?)?,
+            points,
+            sheets,
+            drawings: drawings.collect(),
+            texts: Texts::read(texts)?,
+            scenario: file("demo/scenario.toml")?.to_owned(),
+        };
+        catalogue.compose_everything()?;
+        Ok(catalogue)
+    }
+
+    /// What lists are composed of.
+    pub fn parts(&self) -> Parts<'_> {
+        Parts { stations: &self.stations, points: &self.points }
+    }
+
+    /// Every part of a machine, in the order of the lists, and whether there are machines without it.
+    pub fn part_names(&self) -> Vec<(&str, bool)> {
+        let mut names: Vec<(&str, bool)> = Vec::new();
+        for point in &self.points {
+            let name = point.component.as_str();
+            if !NO_PARTS.contains(&name) && names.iter().all(|(known, _)| *known != name) {
+                let optional = self.points.iter().any(|p| p.when.fitted.contains(name));
+                names.push((name, optional));
+            }
+        }
+        names
+    }
+
+    /// Composes each list for each engine with every part fitted, so that a band which a
+    /// sheet lacks is found now and not at the launch field.
+    fn compose_everything(&self) -> Result<(), Fault> {
+        for sheet in self.sheets.values() {
+            let machine = Machinery {
+                sheet,
+                fitted: self.part_names().into_iter().map(|(name, _)| name.to_owned()).collect(),
+                confirmed: BTreeMap::new(),
+                remembered: BTreeMap::new(),
+            };
+            for occasion in &self.occasions {
+                compose(self.parts(), &machine, &occasion.id).map_err(|fault| {
+                    Fault::new("catalogue").text("where", format!("engines/{}.toml", sheet.id)).text("why", fault)
+                })?;
+            }
+        }
+        Ok(())
+    }
+}
+
+fn collect<'a>(dir: &'a Dir<'a>, files: &mut BTreeMap<String, &'a str>) {
+    for file in dir.files() {
+        if let Some(content) = file.contents_utf8() {
+            files.insert(file.path().to_string_lossy().replace('\\', "/"), content);
+        }
+    }
+    for dir in dir.dirs() {
+        collect(dir, files);
+    }
+}

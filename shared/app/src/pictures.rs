@@ -1,0 +1,47 @@
+//! A picture made fit to keep: upright, no larger than needed, and nothing in it but pixels.
+
+use std::io::Cursor;
+
+use image::codecs::jpeg::JpegEncoder;
+use image::{DynamicImage, ImageDecoder, ImageReader, Limits};
+use witnessmark_store::Photo;
+
+use crate::Fault;
+
+/// Longest side kept, pixels: a hairline crack photographed close still shows.
+const LONGEST_SIDE: u32 = 1600;
+/// JPEG quality.
+const QUALITY: u8 = 82;
+/// Largest file taken, bytes.
+const LARGEST_FILE: usize = 40 * 1024 * 1024;
+/// Most memory a picture may take while it is read, bytes (some 60 megapixels).
+const MOST_MEMORY: u64 = 256 * 1024 * 1024;
+
+/// Reads any picture we can, and writes it anew as JPEG: what the camera added (place, time,
+/// serial numbers) is gone, since only pixels are written.
+pub fn clean(bytes: &[u8]) -> Result<Photo, Fault> {
+    if bytes.len() > LARGEST_FILE {
+        return Err(Fault::new("photo-too-large"));
+    }
+    let unreadable = |_| Fault::new("photo-unreadable");
+    let mut reader = ImageReader::new(Cursor::new(bytes))
+        .with_guessed_format()
+        .map_err(|_| Fault::new("photo-unreadable"))?;
+    let mut limits = Limits::default();
+    limits.max_alloc = Some(MOST_MEMORY);
+    reader.limits(limits);
+    let mut decoder = reader.into_decoder().map_err(unreadable)?;
+    let upright = decoder.orientation().map_err(unreadable)?;
+    let mut image = DynamicImage::from_decoder(decoder).map_err(|fault| match fault {
+        image::ImageError::Limits(_) => Fault::new("photo-too-large"),
+        other => unreadable(other),
+    })?;
+    image.apply_orientation(upright);
+    if image.width().max(image.height()) > LONGEST_SIDE {
+        image = image.thumbnail(LONGEST_SIDE, LONGEST_SIDE);
+    }
+    let mut jpeg = Vec::new();
+    let pixels = image.to_rgb8();
+    JpegEncoder::new_with_quality(&mut jpeg, QUALITY).encode_image(&pixels).map_err(Fault::internal)?;
+    Ok(Photo { media: "image/jpeg".into(), bytes: jpeg })
+}

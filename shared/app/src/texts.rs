@@ -1,0 +1,113 @@
+//! Words: Fluent messages, one set a language, English where a language lacks one.
+
+use std::borrow::Cow;
+use std::collections::BTreeMap;
+
+use chrono::{Datelike, NaiveDate};
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use unic_langid::LanguageIdentifier;
+use witnessmark_core::said::{Arg, Said};
+
+use crate::Fault;
+
+/// The language every message exists in.
+pub const FALLBACK: &str = "en";
+
+/// All words there are.
+pub struct Texts {
+    languages: BTreeMap<String, FluentBundle<FluentResource>>,
+}
+
+impl Texts {
+    /// Reads the texts: language, file name, content.
+    ///
+    /// # Errors
+    /// A file that isn't Fluent, or that says a message twice.
+    pub fn read<'a>(files: impl IntoIterator<Item = (&'a str, &'a str, &'a str)>) -> Result<Self, Fault> {
+        let mut languages: BTreeMap<String, FluentBundle<FluentResource>> = BTreeMap::new();
+        for (language, file, content) in files {
+            let fault = |why: String| Fault::new("catalogue").text("where", file).text("why", why);
+            let id: LanguageIdentifier = language.parse().map_err(|_| fault("no such language".into()))?;
+            let resource = FluentResource::try_new(content.to_owned())
+                .map_err(|(_, faults)| fault(format!("{faults:?}")))?;
+            let bundle = languages.entry(language.to_owned()).or_insert_with(|| {
+                let mut bundle = FluentBundle::new_concurrent(vec![id]);
+                // Isolation marks would end up in signed words.
+                bundle.set_use_isolating(false);
+                bundle
+            });
+            bundle.add_resource(resource).map_err(|faults| fault(format!("{faults:?}")))?;
+        }
+        Ok(Self { languages })
+    }
+
+    /// The languages there are.
+    pub fn languages(&self) -> impl Iterator<Item = &str> {
+        self.languages.keys().map(String::as_str)
+    }
+
+    /// Whether a message, or one of its attributes, exists in the fallback language.
+    pub fn has(&self, id: &str, attribute: Option<&str>) -> bool {
+        self.pattern(FALLBACK, id, attribute).is_some()
+    }
+
+    /// The words of a message.
+    pub fn say(&self, language: &str, said: &Said) -> String {
+        self.word(language, &said.id, None, &said.args)
+    }
+
+    /// The words of a message or of one of its attributes. A missing one shows its id, so that it is found.
+    pub fn word(
+        &self,
+        language: &str,
+        id: &str,
+        attribute: Option<&str>,
+        args: &BTreeMap<String, Arg>,
+    ) -> String {
+        let own = self.pattern(language, id, attribute).map(|pattern| (language, pattern));
+        let found = own.or_else(|| Some((FALLBACK, self.pattern(FALLBACK, id, attribute)?)));
+        let Some((language, pattern)) = found else { return id.to_owned() };
+        let Some(bundle) = self.languages.get(language) else { return id.to_owned() };
+        let mut values = FluentArgs::new();
+        for (name, arg) in args {
+            let value = match arg {
+                Arg::Text(text) => FluentValue::from(text.as_str()),
+                Arg::Number(number) => FluentValue::from(*number),
+                Arg::Date(day) => FluentValue::String(Cow::Owned(self.day(language, *day))),
+            };
+            values.set(name.as_str(), value);
+        }
+        // A variable that isn't given shows as {$name}; `witnessmark validate` finds those.
+        let mut faults = Vec::new();
+        bundle.format_pattern(pattern, Some(&values), &mut faults).into_owned()
+    }
+
+    /// A day as the language writes it.
+    pub fn day(&self, language: &str, day: NaiveDate) -> String {
+        let args = BTreeMap::from([
+            ("day".to_owned(), Arg::Text(day.day().to_string())),
+            ("month".to_owned(), Arg::Text(day.month().to_string())),
+            ("year".to_owned(), Arg::Text(day.year().to_string())),
+        ]);
+        self.word(language, "day", None, &args)
+    }
+
+    fn pattern(
+        &self,
+        language: &str,
+        id: &str,
+        attribute: Option<&str>,
+    ) -> Option<&fluent_syntax_pattern::Pattern> {
+        let message = self.languages.get(language)?.get_message(id)?;
+        match attribute {
+            None => message.value(),
+            Some(name) => message.get_attribute(name).map(|attribute| attribute.value()),
+        }
+    }
+}
+
+/// The name of a pattern's type is long, and said once here.
+mod fluent_syntax_pattern {
+    pub type Pattern<'a> = fluent_syntax::ast::Pattern<&'a str>;
+}

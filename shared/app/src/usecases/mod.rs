@@ -1,0 +1,8 @@
+//! The use cases, by what they are about.
+
+mod bundles;
+mod machines;
+mod photos;
+mod records;
+mod signing;
+mod walking;

@@ -1,0 +1,104 @@
+//! Verdicts for the screen: asked of core, worded here.
+
+use std::collections::BTreeMap;
+
+use uuid::Uuid;
+use witnessmark_core::history::History;
+use witnessmark_core::list::Machinery;
+use witnessmark_core::record::{Body, DeviceId};
+use witnessmark_core::said::{Arg, Said};
+use witnessmark_core::verdict::{Question, Reason, State, Verdict, judge};
+use witnessmark_store::Tx;
+
+use crate::Fault;
+use crate::house::House;
+use crate::views::{FactView, ReasonView, VerdictView};
+
+impl House {
+    /// What people are called, by device.
+    pub(crate) fn people(&self, tx: &Tx<'_>) -> Result<BTreeMap<DeviceId, String>, Fault> {
+        let members = tx.records_of(None)?;
+        Ok(members
+            .into_iter()
+            .filter_map(|record| match record.payload.typed() {
+                Ok(Body::Member(member)) => Some((record.payload.device, member.name)),
+                _ => None,
+            })
+            .collect())
+    }
+
+    /// The verdict on a machine from its history.
+    pub(crate) fn verdict(
+        &self,
+        tx: &Tx<'_>,
+        machine: Uuid,
+        history: &History,
+        people: &BTreeMap<DeviceId, String>,
+    ) -> Result<Verdict, Fault> {
+        let described = history.machine.as_ref();
+        Ok(judge(Question {
+            history,
+            sheet: described.and_then(|(machine, _)| self.catalogue.sheets.get(&machine.engine)),
+            now: self.now(),
+            people,
+            split: &tx.split_words(machine)?,
+            refused: tx.refused(machine)?,
+        }))
+    }
+
+    /// A machine's part in its lists; none where its engine isn't known.
+    pub(crate) fn machinery<'a>(&'a self, history: &History) -> Option<Machinery<'a>> {
+        let (machine, _) = history.machine.as_ref()?;
+        let confirmed = history.confirmed.iter();
+        Some(Machinery {
+            sheet: self.catalogue.sheets.get(&machine.engine)?,
+            fitted: machine.fitted.keys().cloned().collect(),
+            confirmed: confirmed.map(|(name, (band, _))| (name.clone(), band.clone())).collect(),
+            remembered: history.remembered(),
+        })
+    }
+
+    /// A verdict in words.
+    pub(crate) fn verdict_view(&self, verdict: &Verdict) -> VerdictView {
+        let limits = verdict.reasons.iter().filter(|reason| reason.state == State::Limited).count();
+        let headline = match verdict.state {
+            State::Fit => Said::new("verdict-fit"),
+            State::Limited => Said::new("verdict-limited").number("limits", limits as f64),
+            State::Grounded => Said::new("verdict-grounded"),
+        };
+        VerdictView {
+            state: verdict.state,
+            headline: self.say(&headline),
+            reasons: verdict.reasons.iter().map(|reason| self.reason_view(reason)).collect(),
+        }
+    }
+
+    fn reason_view(&self, reason: &Reason) -> ReasonView {
+        // A band is named by its id in core; people read its name.
+        let band = match reason.say.args.get("band") {
+            Some(Arg::Text(band)) => Some(band.clone()),
+            _ => None,
+        };
+        let say = match &band {
+            Some(band) => reason.say.clone().text("band", self.word(&format!("band-{band}"))),
+            None => reason.say.clone(),
+        };
+        ReasonView {
+            state: reason.state,
+            rule: reason.rule,
+            words: self.say(&say),
+            clears: self.say(&reason.clears),
+            record: reason.record.map(|record| record.to_string()),
+            point: reason.point.clone(),
+            band,
+            because: reason
+                .because
+                .iter()
+                .map(|fact| FactView {
+                    words: self.say(&fact.say),
+                    record: fact.record.map(|record| record.to_string()),
+                })
+                .collect(),
+        }
+    }
+}
