@@ -1,0 +1,23 @@
+// Files in and out, in the app's window and in a browser.
+import { invoke } from "@tauri-apps/api/core";
+import { inWindow } from "./calls";
+
+/** Gives a file to the person; where it went, when that is known. */
+export async function saveFile(name: string, text: string): Promise<string> {
+  if (inWindow) return invoke<string>("save_file", { name, text });
+  const address = URL.createObjectURL(new Blob([text], { type: "application/octet-stream" }));
+  const link = Object.assign(document.createElement("a"), { href: address, download: name });
+  link.click();
+  URL.revokeObjectURL(address);
+  return name;
+}
+
+/** A chosen file's bytes, base64. */
+export function base64Of(file: Blob): Promise<string> {
+  return new Promise((resolve, reject) => {
+    const reader = new FileReader();
+    reader.onload = () => resolve(String(reader.result).replace(/^[^,]*,/, ""));
+    reader.onerror = () => reject(reader.error);
+    reader.readAsDataURL(file);
+  });
+}

@@ -1,0 +1,36 @@
+// A band drawn as a bar, with a needle for the value being typed.
+import type { Meaning } from "../types";
+
+interface BandProps {
+  low: number | null;
+  high: number | null;
+  value: number | null;
+  means: Meaning | undefined;
+  /** The ends as a person reads them. */
+  ends: { low: string; high: string };
+}
+
+/** The scale runs half a band's width beyond each end; a value further out lies at the edge. */
+export function BandBar({ low, high, value, means, ends }: BandProps) {
+  const width = low !== null && high !== null && high > low ? high - low : Math.abs(high ?? low ?? 1) || 1;
+  const from = (low ?? (high ?? 0) - width) - width / 2;
+  const to = (high ?? (low ?? 0) + width) + width / 2;
+  const at = (x: number) => 12 + 330 * Math.min(1, Math.max(0, (x - from) / (to - from)));
+  const left = low === null ? 0 : at(low);
+  const right = high === null ? 354 : at(high);
+  return (
+    <div class="band" aria-hidden="true">
+      <svg viewBox="0 0 354 40" preserveAspectRatio="none">
+        <rect class="scale" x="0" y="14" width="354" height="14" />
+        <rect class="within" x={left} y="8" width={right - left} height="26" />
+        {low !== null && <path class="end" d={`M${left} 4V38`} />}
+        {high !== null && <path class="end" d={`M${right} 4V38`} />}
+        {value !== null && <path class={`needle ${means ?? ""}`} d={`M${at(value)} 0V40`} />}
+      </svg>
+      <div class="ends">
+        <span style={{ left: `${(100 * left) / 354}%` }}>{ends.low}</span>
+        <span style={{ left: `${(100 * right) / 354}%` }}>{ends.high}</span>
+      </div>
+    </div>
+  );
+}

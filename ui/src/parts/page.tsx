@@ -1,0 +1,95 @@
+// The frame of a screen: its title, the way back, and the focus on the heading when it comes.
+import type { ComponentChildren } from "preact";
+import { useEffect, useRef } from "preact/hooks";
+import type { Fault } from "../calls";
+import { t } from "../words";
+import { FaultNote } from "./fault";
+
+let first = true;
+
+interface PageProps {
+  /** The screen's name, for tests. */
+  screen: string;
+  /** The heading, and the document's title. */
+  title: string;
+  /** Stands over the heading, small. */
+  over?: ComponentChildren;
+  /** Where the way back leads, and its words. */
+  back?: { href: string; words: string } | undefined;
+  /** Replaces the header with the screen's own. */
+  header?: ComponentChildren;
+  /** The left column on a wide screen; between heading and words on a narrow one. */
+  picture?: ComponentChildren;
+  /** On a narrow screen the picture stands over the heading. */
+  pictureFirst?: boolean;
+  /** What the thumb reaches: the main actions. */
+  foot?: ComponentChildren;
+  children?: ComponentChildren;
+}
+
+export function Page({ screen, title, over, back, header, picture, pictureFirst, foot, children }: PageProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    document.title = `${title} · ${t("app-name")}`;
+  }, [title]);
+  useEffect(() => {
+    scrollTo(0, 0);
+    if (!first) heading.current?.focus({ preventScroll: true });
+    first = false;
+  }, []);
+  return (
+    <div class={`page ${picture ? "two" : "one"}`} data-screen={screen}>
+      {(header || back) && (
+        <header class="top">
+          {back && (
+            <a class="back" href={back.href} data-test="back">
+              <Chevron />
+              {back.words}
+            </a>
+          )}
+          {header}
+        </header>
+      )}
+      <main>
+        <div class="head">
+          {over && <p class="over">{over}</p>}
+          <h1 ref={heading} tabIndex={-1}>
+            {title}
+          </h1>
+        </div>
+        {picture && <div class={`picture ${pictureFirst ? "first" : ""}`}>{picture}</div>}
+        <div class="words">{children}</div>
+        {foot && <div class="foot">{foot}</div>}
+      </main>
+    </div>
+  );
+}
+
+/** A screen that waits for the core, or couldn't get what it shows. */
+export function Waiting(props: { screen: string; fault: Fault | null; again: () => void; back?: PageProps["back"] }) {
+  return (
+    <div class="page one" data-screen={`${props.screen}-waiting`}>
+      <main>
+        {props.fault ? (
+          <>
+            <h1>{t("waiting-failed")}</h1>
+            <FaultNote fault={props.fault} again={props.again} />
+            <a class="button" href={props.back?.href ?? "#/"}>
+              {props.back?.words ?? t("to-machines")}
+            </a>
+          </>
+        ) : (
+          <h1 class="late soft">{t("waiting")}</h1>
+        )}
+      </main>
+    </div>
+  );
+}
+
+function Chevron() {
+  return (
+    <svg class="chevron" viewBox="0 0 12 20" aria-hidden="true">
+      <path d="M10 2L2 10L10 18" />
+    </svg>
+  );
+}

@@ -1,0 +1,123 @@
+// The machines: the one that needs a person first stands large, the others beside it.
+import { useEffect } from "preact/hooks";
+import { call } from "../calls";
+import { useAct, useLoad } from "../hooks";
+import { FaultNote } from "../parts/fault";
+import { Page, Waiting } from "../parts/page";
+import { MachinePicture } from "../parts/plan";
+import { StateShape } from "../parts/shape";
+import { go, to } from "../route";
+import { finished, start } from "../state";
+import type { MachineCard } from "../types";
+import { t } from "../words";
+
+/** The list that the large button walks. */
+const MAIN_LIST = "before-flight";
+
+export function Machines() {
+  const { value, fault, again, put } = useLoad("machines", {});
+  useEffect(() => void (finished.value = null), []);
+  if (!value) return <Waiting screen="machines" fault={fault} again={again} />;
+  const [first, ...others] = value;
+  const warning = start.value?.warning;
+  return (
+    <Page
+      screen="machines"
+      title={t("machines-title")}
+      over={start.value?.person ? t("machines-over", { name: start.value.person.name }) : undefined}
+      picture={<MachinePicture />}
+      foot={first ? <WalkButton card={first} /> : undefined}
+    >
+      {warning && <p class="banner" role="status">{warning}</p>}
+      {first ? <Large card={first} /> : <Empty onDemo={put} />}
+      {others.length > 0 && (
+        <ul class="rows machines" aria-label={t("machines-others")}>
+          {others.map((card) => (
+            <li key={card.id}>
+              <Small card={card} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <nav class="links" aria-label={t("machines-more")}>
+        <a href={to("machine", "new")} data-test="add-machine">{t("machines-add")}</a>
+        <a href={to("verify")} data-test="to-verify">{t("machines-verify")}</a>
+        <a href={to("settings")} data-test="to-settings">{t("machines-settings")}</a>
+      </nav>
+    </Page>
+  );
+}
+
+function WalkButton({ card }: { card: MachineCard }) {
+  return (
+    <a class="button go" href={to("walk", card.id, card.walk?.occasion ?? MAIN_LIST)} data-test="walk">
+      {card.walk
+        ? t("machines-walk-on", { done: card.walk.done, of: card.walk.of })
+        : t("machines-walk", { machine: card.name })}
+    </a>
+  );
+}
+
+function Large({ card }: { card: MachineCard }) {
+  return (
+    <article class="large" data-test={`machine-${card.id}`}>
+      <div class="line">
+        <h2>
+          <a href={to("machine", card.id)} data-test={`open-${card.id}`}>{card.name}</a>
+        </h2>
+        <span class="num">{t("hours", { hours: card.hours })}</span>
+      </div>
+      {card.invented && <Invented />}
+      <a class="verdict-line" href={to("machine", card.id, "verdict")} data-test={`verdict-${card.id}`} data-state={card.verdict.state}>
+        <StateShape state={card.verdict.state} />
+        <span class="headline">{card.verdict.headline}</span>
+      </a>
+      {card.verdict.reasons.slice(0, 2).map((reason, index) => (
+        <p key={index} class="soft">{reason.words}</p>
+      ))}
+    </article>
+  );
+}
+
+function Small({ card }: { card: MachineCard }) {
+  return (
+    <a href={to("machine", card.id)} data-test={`machine-${card.id}`} data-state={card.verdict.state}>
+      <StateShape state={card.verdict.state} />
+      <span class="grow">
+        <span class="line">
+          <span class="strong">{card.name}</span>
+          <span class="num soft">{t("hours", { hours: card.hours })}</span>
+        </span>
+        <span class="block">{card.verdict.headline}</span>
+        {card.walk && <span class="block soft">{t("machines-walking", { done: card.walk.done, of: card.walk.of })}</span>}
+        {card.invented && <Invented />}
+      </span>
+    </a>
+  );
+}
+
+export function Invented() {
+  return <span class="invented">{t("invented")}</span>;
+}
+
+function Empty({ onDemo }: { onDemo: (cards: MachineCard[]) => void }) {
+  const { busy, fault, act, again } = useAct();
+  return (
+    <div class="empty" data-test="empty">
+      <p>{t("empty-what")}</p>
+      <button type="button" class="go" onClick={() => go("machine", "new")} data-test="empty-add">
+        {t("empty-add")}
+      </button>
+      <button
+        type="button"
+        aria-disabled={busy}
+        onClick={() => act(async () => onDemo(await call("demo", {})))}
+        data-test="empty-demo"
+      >
+        {t("empty-demo")}
+      </button>
+      <p class="soft">{t("empty-demo-what")}</p>
+      <FaultNote fault={fault} again={again} />
+    </div>
+  );
+}

@@ -1,0 +1,37 @@
+// What several screens share.
+import { signal } from "@preact/signals";
+import { call } from "./calls";
+import type { Start, Walk, WalkProgress } from "./types";
+import { speak } from "./words";
+
+export const start = signal<Start | null>(null);
+export const drawings = signal<Record<string, string>>({});
+
+/** The list being walked. */
+export const walk = signal<Walk | null>(null);
+
+/** Takes what the core says of itself. */
+export function opened(told: Start) {
+  speak(told.language);
+  start.value = told;
+}
+
+/** Opens the app: what the core is, and all drawings, once. */
+export async function open() {
+  const [told, all] = await Promise.all([call("start", {}), call("drawings", {})]);
+  drawings.value = all;
+  opened(told);
+}
+
+/** Opens or resumes a list; the core decides whether it steps back. */
+export async function openWalk(machine: string, occasion: string) {
+  walk.value = await call("walk", { machine, occasion });
+}
+
+/** Takes where the inspector stands now. */
+export function advanced(progress: WalkProgress) {
+  if (walk.value) walk.value = { ...walk.value, progress };
+}
+
+/** The list just signed or put aside, and what came of it. */
+export const finished = signal<{ machine: string; occasion: string; place: string[] } | null>(null);
