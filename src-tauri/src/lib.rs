@@ -1,9 +1,62 @@
-//! The app's shell, phone and desktop.
+//! The app's shell, phone and desktop: one window, one command into the app.
+
+use std::path::PathBuf;
+use std::sync::Mutex;
+
+use tauri::Manager;
+use witnessmark_app::{App, Call, Fault, FaultView};
+
+/// The app behind the window, or why it couldn't be opened: the window shows that too.
+struct Door(Mutex<Result<App, Fault>>);
+
+impl Door {
+    fn call(&self, call: Call) -> Result<serde_json::Value, FaultView> {
+        // A poisoned lock only means that another call failed; the database holds whole transactions.
+        let mut app = self.0.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
+        match app.as_mut() {
+            Ok(app) => app.call(call),
+            Err(fault) => Err(witnessmark_app::show(fault)),
+        }
+    }
+}
+
+/// Every call of the UI.
+#[tauri::command(async)]
+fn call(door: tauri::State<'_, Door>, call: Call) -> Result<serde_json::Value, FaultView> {
+    door.call(call)
+}
+
+/// Writes a file for the person and says where.
+#[tauri::command(async)]
+fn save_file(handle: tauri::AppHandle, name: String, text: String) -> Result<String, FaultView> {
+    let folder = handle.path().download_dir().or_else(|_| handle.path().app_data_dir());
+    let folder = folder.map_err(|why| witnessmark_app::show(&Fault::internal(why)))?;
+    witnessmark_host::save_file(&folder, &name, &text)
+        .map(|path| path.display().to_string())
+        .map_err(|fault| witnessmark_app::show(&fault))
+}
+
+/// The folder given by `WITNESSMARK_DATA`, else the platform's own for this app.
+fn data_folder(handle: &tauri::AppHandle) -> Result<PathBuf, Fault> {
+    match std::env::var_os("WITNESSMARK_DATA") {
+        Some(folder) => Ok(folder.into()),
+        None => handle.path().app_data_dir().map_err(Fault::internal),
+    }
+}
 
 /// Runs the app until its window is closed.
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() {
-    if let Err(fault) = tauri::Builder::default().run(tauri::generate_context!()) {
+    let built = tauri::Builder::default()
+        .setup(|app| {
+            let opened = data_folder(app.handle()).and_then(|folder| witnessmark_host::open(&folder));
+            app.manage(Door(Mutex::new(opened)));
+            Ok(())
+        })
+        .invoke_handler(tauri::generate_handler![call, save_file])
+        .run(tauri::generate_context!());
+    if let Err(fault) = built {
         eprintln!("{fault}");
+        std::process::exit(2);
     }
 }

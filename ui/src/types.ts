@@ -1,333 +1,1086 @@
-// Made from the Rust types; don't edit.
+// Generated from the Rust types by `make types`; do not edit.
 
-export type Unit = "N.m" | "lbf.in" | "lbf.ft" | "kgf.m" | "kgf.cm" | "m" | "mm" | "in" | "ft" | "K" | "Cel" | "degF" | "Pa" | "hPa" | "bar" | "psi" | "inHg" | "V" | "s" | "h" | "d" | "L" | "kg" | "lb" | "N" | "1/min" | "deg" | "%" | "1";
+/**
+ * An answer.
+ */
+export type AnswerView = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * What is seen.
+ */
+words: string, 
+/**
+ * What it means.
+ */
+means: Meaning, };
 
-export type Quantity = { value: number; unit: Unit };
+/**
+ * How a point is answered.
+ */
+export type AskView = { "by": "words", 
+/**
+ * In the author's order.
+ */
+answers: Array<AnswerView>, } | { "by": "value" } & ValueAsk;
 
-export type Given = { answer: string } | { value: Quantity };
+/**
+ * What a machine can be made of.
+ */
+export type Choices = { 
+/**
+ * The engine types there are.
+ */
+engines: Array<EngineType>, };
 
+/**
+ * What drives the propeller.
+ */
 export type EngineKind = "two-stroke" | "four-stroke" | "electric";
 
-export type Meaning = "not-fitted" | "serviceable" | "watch" | "unserviceable";
+/**
+ * An engine type.
+ */
+export type EngineType = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * What drives the propeller.
+ */
+kind: EngineKind, 
+/**
+ * The kind in words.
+ */
+words: string, 
+/**
+ * Whether it exists only in the demonstration.
+ */
+invented: boolean, 
+/**
+ * The parts of a machine with this engine; each may have a serial number.
+ */
+parts: Array<PartView>, };
 
-export type State = "fit" | "limited" | "grounded";
+/**
+ * A fact behind a reason.
+ */
+export type FactView = { 
+/**
+ * What is so.
+ */
+words: string, 
+/**
+ * The record that says so.
+ */
+record: string | null, };
 
-export type Rule =
-  | "no-description" | "unknown-engine" | "never-looked" | "not-today" | "point-missed" | "open-defect"
-  | "watch-item" | "reserve-expired" | "reserve-unknown" | "reserve-soon" | "limit-missing"
-  | "limit-unconfirmed" | "newer-record" | "split-word" | "refused-record" | "clock-doubt";
+/**
+ * The same in the person's language.
+ */
+export type FaultView = { 
+/**
+ * For programs.
+ */
+kind: string, 
+/**
+ * What went wrong.
+ */
+message: string, 
+/**
+ * What to do.
+ */
+hint: string, };
 
-export type Reserve = { repacked_on: string | null; every_days: number };
+/**
+ * A file to give to somebody.
+ */
+export type FileOut = { 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * Its text.
+ */
+text: string, };
 
-export type Machine = {
-  name: string;
-  engine: string;
-  fitted: { [key: string]: string };
-  reserve?: Reserve;
-  hours: number;
-  flights: number;
-  note: string;
-  invented: boolean;
-};
+/**
+ * A finding laid open.
+ */
+export type FindingView = { 
+/**
+ * The point.
+ */
+point: string, 
+/**
+ * Where it lies.
+ */
+station: string, 
+/**
+ * What was to be looked at.
+ */
+title: string, 
+/**
+ * What was seen.
+ */
+words: string, 
+/**
+ * What it means.
+ */
+means: Meaning, 
+/**
+ * The band it was held against.
+ */
+band: string | null, 
+/**
+ * What the inspector added.
+ */
+note: string, 
+/**
+ * Pictures, by digest.
+ */
+photos: Array<string>, 
+/**
+ * How long it was looked at, seconds.
+ */
+seconds: number, 
+/**
+ * Answers taken back, in words.
+ */
+before: Array<string>, 
+/**
+ * Corrections signed later, in sentences.
+ */
+corrections: Array<string>, 
+/**
+ * What a correction may say instead.
+ */
+choices: Array<AnswerView>, };
 
+/**
+ * A finding in short.
+ */
+export type FoundView = { 
+/**
+ * The point.
+ */
+id: string, 
+/**
+ * What was to be looked at.
+ */
+title: string, 
+/**
+ * What was seen.
+ */
+words: string, 
+/**
+ * What it means.
+ */
+means: Meaning, };
+
+/**
+ * What a person answered.
+ */
+export type Given = { 
+/**
+ * Its id.
+ */
+answer: string, } | { 
+/**
+ * The value as read.
+ */
+value: Quantity, };
+
+/**
+ * An answer given.
+ */
+export type GivenView = { 
+/**
+ * As given.
+ */
+given: Given, 
+/**
+ * In words.
+ */
+words: string, 
+/**
+ * What it means.
+ */
+means: Meaning, };
+
+/**
+ * A value held against its band while it is being typed.
+ */
+export type JudgedView = { 
+/**
+ * What it means.
+ */
+means: Meaning, 
+/**
+ * The value in the band's unit.
+ */
+value: number, 
+/**
+ * In a sentence.
+ */
+words: string, };
+
+/**
+ * What was found last time.
+ */
+export type LastTime = { 
+/**
+ * In a sentence.
+ */
+words: string, 
+/**
+ * Watch or unserviceable.
+ */
+means: Meaning, 
+/**
+ * The record that says so.
+ */
+record: string, };
+
+/**
+ * A point that nobody looked at.
+ */
+export type LeftView = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * What was to be looked at.
+ */
+words: string, 
+/**
+ * Whether that grounds the machine.
+ */
+must: boolean, };
+
+/**
+ * A limit of the engine.
+ */
+export type LimitView = { 
+/**
+ * The band's name in the data sheet.
+ */
+band: string, 
+/**
+ * Its words.
+ */
+words: string, 
+/**
+ * The band as a person reads it.
+ */
+value: string, 
+/**
+ * Lower end.
+ */
+low: Quantity | null, 
+/**
+ * Upper end.
+ */
+high: Quantity | null, 
+/**
+ * Which ends the band has: the form asks for these.
+ */
+has_low: boolean, 
+/**
+ * See `has_low`.
+ */
+has_high: boolean, 
+/**
+ * The sheet's unit, and others of its kind.
+ */
+units: Array<UnitView>, 
+/**
+ * Whether a life hangs on it.
+ */
+critical: boolean, 
+/**
+ * Whether a document confirms it.
+ */
+confirmed: boolean, 
+/**
+ * Where it is written, or that it is unconfirmed and why.
+ */
+source: string, };
+
+/**
+ * Whether a point needs a look.
+ */
 export type Look = "open" | "done" | "again" | "left";
 
-export type AskView = { by: "words"; answers: Array<AnswerView> } | ({ by: "value" } & ValueAsk);
+/**
+ * A machine as flown, described whole; the latest description holds.
+ */
+export type Machine = { 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * The engine's data sheet, by id.
+ */
+engine: string, 
+/**
+ * Parts fitted, each with its serial number or an empty text.
+ */
+fitted: { [key in string]: string }, 
+/**
+ * The reserve, where one is fitted.
+ */
+reserve?: Reserve, 
+/**
+ * Engine hours when this was written.
+ */
+hours: number, 
+/**
+ * Flights when this was written.
+ */
+flights: number, 
+/**
+ * Anything else worth knowing.
+ */
+note?: string, 
+/**
+ * True for the invented machines of the demonstration.
+ */
+invented?: boolean, };
 
-export type Start = {
-  person: Person | null;
-  language: string;
-  languages: Array<string>;
-  patience_minutes: number;
-  cautions: Array<string>;
-  warning: string | null;
-};
+/**
+ * A machine in short.
+ */
+export type MachineCard = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * Its engine's name.
+ */
+engine: string, 
+/**
+ * Engine hours.
+ */
+hours: number, 
+/**
+ * Flights.
+ */
+flights: number, 
+/**
+ * Whether it exists only in the demonstration.
+ */
+invented: boolean, 
+/**
+ * The verdict.
+ */
+verdict: VerdictView, 
+/**
+ * An inspection begun and not signed.
+ */
+walk: WalkBrief | null, };
 
-export type Person = {
-  name: string;
-  device: string;
-  keychain: boolean;
-};
+/**
+ * Everything about one machine.
+ */
+export type MachinePage = { 
+/**
+ * In short.
+ */
+card: MachineCard, 
+/**
+ * As described.
+ */
+description: Machine, 
+/**
+ * The lists that can be walked.
+ */
+occasions: Array<Named>, 
+/**
+ * What is open.
+ */
+open: Array<OpenView>, 
+/**
+ * What happened, latest first.
+ */
+timeline: Array<TimelineEntry>, 
+/**
+ * The engine's limits.
+ */
+limits: Array<LimitView>, };
 
-export type MachineCard = {
-  id: string;
-  name: string;
-  engine: string;
-  hours: number;
-  flights: number;
-  invented: boolean;
-  verdict: VerdictView;
-  walk: WalkBrief | null;
-};
+/**
+ * What a finding means for the machine, mildest first.
+ */
+export type Meaning = "not-fitted" | "serviceable" | "watch" | "unserviceable";
 
-export type WalkBrief = {
-  id: string;
-  occasion: string;
-  words: string;
-  done: number;
-  of: number;
-};
+/**
+ * An id with its words.
+ */
+export type Named = { 
+/**
+ * The id.
+ */
+id: string, 
+/**
+ * Its words.
+ */
+words: string, };
 
-export type VerdictView = {
-  state: State;
-  headline: string;
-  reasons: Array<ReasonView>;
-};
+/**
+ * A defect or a watch item.
+ */
+export type OpenView = { 
+/**
+ * The point.
+ */
+point: string, 
+/**
+ * What is to be looked at.
+ */
+title: string, 
+/**
+ * Watch or unserviceable.
+ */
+means: Meaning, 
+/**
+ * What was seen.
+ */
+words: string, 
+/**
+ * When and by whom.
+ */
+since: string, 
+/**
+ * The record that says so.
+ */
+record: string, };
 
-export type ReasonView = {
-  state: State;
-  rule: Rule;
-  words: string;
-  clears: string;
-  record: string | null;
-  point: string | null;
-  band: string | null;
-  because: Array<FactView>;
-};
+/**
+ * A part.
+ */
+export type PartView = { 
+/**
+ * Its id: the key in `Machine.fitted`.
+ */
+id: string, 
+/**
+ * Its name.
+ */
+words: string, 
+/**
+ * Whether there are machines without it.
+ */
+optional: boolean, };
 
-export type FactView = {
-  words: string;
-  record: string | null;
-};
+/**
+ * The person who signs on this device.
+ */
+export type Person = { 
+/**
+ * Their name.
+ */
+name: string, 
+/**
+ * The key's thumbprint: what another person compares.
+ */
+device: string, 
+/**
+ * Whether the platform's keychain helps to seal the key.
+ */
+keychain: boolean, };
 
-export type Choices = {
-  engines: Array<EngineType>;
-  parts: Array<Named>;
-};
+/**
+ * A picture.
+ */
+export type Photo = { 
+/**
+ * Its media type.
+ */
+media: string, 
+/**
+ * Its bytes, base64.
+ */
+data: string, };
 
-export type EngineType = {
-  id: string;
-  name: string;
-  kind: EngineKind;
-  words: string;
-  invented: boolean;
-};
+/**
+ * One point's state.
+ */
+export type PointState = { 
+/**
+ * Whether it needs a look.
+ */
+state: Look, 
+/**
+ * The answer that stands.
+ */
+given: GivenView | null, 
+/**
+ * The note beside it.
+ */
+note: string, 
+/**
+ * Pictures, by digest.
+ */
+photos: Array<string>, };
 
-export type Named = {
-  id: string;
-  words: string;
-};
+/**
+ * One thing to look at.
+ */
+export type PointView = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * What to look at.
+ */
+title: string, 
+/**
+ * What good looks like.
+ */
+good: string, 
+/**
+ * What bad looks like.
+ */
+bad: string, 
+/**
+ * Why it matters.
+ */
+why: string, 
+/**
+ * Whether leaving it out grounds the machine.
+ */
+must: boolean, 
+/**
+ * Whether it comes first within its station.
+ */
+critical: boolean, 
+/**
+ * The drawing's name.
+ */
+drawing: string, 
+/**
+ * The place in the drawing.
+ */
+focus: string, 
+/**
+ * Caution to show above the answers.
+ */
+caution: string | null, 
+/**
+ * How it is answered.
+ */
+ask: AskView, 
+/**
+ * That a figure in it is unconfirmed, and what to do.
+ */
+unconfirmed: string | null, 
+/**
+ * What was found last time, if it must be looked at again.
+ */
+last_time: LastTime | null, };
 
-export type MachinePage = {
-  card: MachineCard;
-  description: Machine;
-  occasions: Array<Named>;
-  open: Array<OpenView>;
-  timeline: Array<TimelineEntry>;
-  limits: Array<LimitView>;
-};
+/**
+ * A number with its unit.
+ */
+export type Quantity = { 
+/**
+ * The number, in `unit`; always finite.
+ */
+value: number, 
+/**
+ * Its unit.
+ */
+unit: Unit, };
 
-export type OpenView = {
-  point: string;
-  title: string;
-  means: Meaning;
-  words: string;
-  since: string;
-  record: string;
-};
+/**
+ * One reason.
+ */
+export type ReasonView = { 
+/**
+ * What this reason alone makes of the machine.
+ */
+state: State, 
+/**
+ * The rule it comes from.
+ */
+rule: Rule, 
+/**
+ * What is so.
+ */
+words: string, 
+/**
+ * What would clear it.
+ */
+clears: string, 
+/**
+ * The record it rests on.
+ */
+record: string | null, 
+/**
+ * The point it is about.
+ */
+point: string | null, 
+/**
+ * The limit it is about.
+ */
+band: string | null, 
+/**
+ * The facts behind it.
+ */
+because: Array<FactView>, };
 
-export type TimelineEntry = {
-  record: string;
-  when: string;
-  at: string;
-  kind: string;
-  words: string;
-  hours: number | null;
-  worst: Meaning | null;
-  by: string;
-};
+/**
+ * A record laid open.
+ */
+export type RecordView = { 
+/**
+ * Its digest.
+ */
+digest: string, 
+/**
+ * Its kind in words.
+ */
+kind: string, 
+/**
+ * What it says, in a sentence.
+ */
+words: string, 
+/**
+ * Who signed.
+ */
+by: string, 
+/**
+ * The device that signed.
+ */
+device: string, 
+/**
+ * When, as the language writes it.
+ */
+when: string, 
+/**
+ * Number in the device's chain.
+ */
+seq: number, 
+/**
+ * Whether its signature is good, in words.
+ */
+signature: string, 
+/**
+ * Whether its signature is good.
+ */
+good: boolean, 
+/**
+ * The machine it is about.
+ */
+machine: string | null, 
+/**
+ * What was seen, for an inspection.
+ */
+findings: Array<FindingView>, 
+/**
+ * Points nobody looked at, for an inspection.
+ */
+left: Array<LeftView>, 
+/**
+ * Interruptions, in sentences.
+ */
+interruptions: Array<string>, 
+/**
+ * The payload, as signed.
+ */
+payload: string, };
 
-export type LimitView = {
-  band: string;
-  words: string;
-  value: string;
-  low: Quantity | null;
-  high: Quantity | null;
-  has_low: boolean;
-  has_high: boolean;
-  units: Array<UnitView>;
-  critical: boolean;
-  confirmed: boolean;
-  source: string;
-};
+/**
+ * A reserve parachute and its repacking.
+ */
+export type Reserve = { 
+/**
+ * The date on its packing card; none when nobody knows.
+ */
+repacked_on: string | null, 
+/**
+ * Days until the next repack, as its manual says.
+ */
+every_days: number, };
 
-export type UnitView = {
-  code: Unit;
-  sign: string;
-};
+/**
+ * The rule a reason comes from.
+ */
+export type Rule = "no-description" | "unknown-engine" | "never-looked" | "not-today" | "point-missed" | "open-defect" | "watch-item" | "reserve-expired" | "reserve-unknown" | "reserve-soon" | "limit-missing" | "limit-unconfirmed" | "newer-record" | "split-word" | "refused-record" | "clock-doubt";
 
-export type Walk = {
-  id: string;
-  machine: string;
-  machine_name: string;
-  occasion: string;
-  words: string;
-  stations: Array<StationView>;
-  progress: WalkProgress;
-};
+/**
+ * An inspection signed.
+ */
+export type Signed = { 
+/**
+ * The record.
+ */
+record: string, 
+/**
+ * The machine.
+ */
+machine: string, 
+/**
+ * The verdict.
+ */
+verdict: VerdictView, };
 
-export type StationView = {
-  id: string;
-  words: string;
-  stand: string;
-  points: Array<PointView>;
-};
+/**
+ * What the app is when it opens.
+ */
+export type Start = { 
+/**
+ * Who signs here; none before the first start is done.
+ */
+person: Person | null, 
+/**
+ * The language in use.
+ */
+language: string, 
+/**
+ * The languages there are.
+ */
+languages: Array<string>, 
+/**
+ * Minutes without an answer after which a list steps back.
+ */
+patience_minutes: number, 
+/**
+ * The cautions that hold always.
+ */
+cautions: Array<string>, 
+/**
+ * Something that went wrong with the stored data, and what was done.
+ */
+warning: string | null, };
 
-export type PointView = {
-  id: string;
-  title: string;
-  good: string;
-  bad: string;
-  why: string;
-  must: boolean;
-  critical: boolean;
-  drawing: string;
-  focus: string;
-  caution: string | null;
-  ask: AskView;
-  unconfirmed: string | null;
-  last_time: LastTime | null;
-};
+/**
+ * The judgement, mildest first.
+ */
+export type State = "fit" | "limited" | "grounded";
 
-export type LastTime = {
-  words: string;
-  means: Meaning;
-  record: string;
-};
+/**
+ * A place to stand.
+ */
+export type StationView = { 
+/**
+ * Its id, as in the machine's drawing.
+ */
+id: string, 
+/**
+ * Its name.
+ */
+words: string, 
+/**
+ * Where to stand.
+ */
+stand: string, 
+/**
+ * Its points, in the order in which they are asked.
+ */
+points: Array<PointView>, };
 
-export type AnswerView = {
-  id: string;
-  words: string;
-  means: Meaning;
-};
+/**
+ * An inspection said back before it is signed.
+ */
+export type Summary = { 
+/**
+ * Minutes from the first point shown to the last answered.
+ */
+minutes: number, 
+/**
+ * Points done.
+ */
+done: number, 
+/**
+ * Points in all.
+ */
+of: number, 
+/**
+ * What is said back, sentence by sentence.
+ */
+sentences: Array<string>, 
+/**
+ * Points answered in much less than the usual time.
+ */
+hurried: Array<Named>, 
+/**
+ * Points that nobody looked at.
+ */
+left: Array<LeftView>, 
+/**
+ * Findings that aren't serviceable.
+ */
+found: Array<FoundView>, 
+/**
+ * The verdict that signing would give.
+ */
+preview: VerdictView, };
 
-export type ValueAsk = {
-  band: string;
-  words: string;
-  low: number | null;
-  high: number | null;
-  units: Array<UnitView>;
-  source: string;
-};
+/**
+ * One mark on the line of time.
+ */
+export type TimelineEntry = { 
+/**
+ * The record.
+ */
+record: string, 
+/**
+ * When, as the language writes it.
+ */
+when: string, 
+/**
+ * When (RFC 3339).
+ */
+at: string, 
+/**
+ * Kind of record.
+ */
+kind: string, 
+/**
+ * What happened, in a sentence.
+ */
+words: string, 
+/**
+ * Engine hours then, where known.
+ */
+hours: number | null, 
+/**
+ * The worst that was seen, for an inspection.
+ */
+worst: Meaning | null, 
+/**
+ * Who signed.
+ */
+by: string, };
 
-export type WalkProgress = {
-  current: string | null;
-  done: number;
-  of: number;
-  minutes: number;
-  points: { [key: string]: PointState };
-  stepped_back: string | null;
-  can_undo: boolean;
-};
+/**
+ * A unit, written as a UCUM-like code (`N.m`, `lbf.in`, `Cel`).
+ */
+export type Unit = "N.m" | "lbf.in" | "lbf.ft" | "kgf.m" | "kgf.cm" | "m" | "mm" | "in" | "ft" | "K" | "Cel" | "degF" | "Pa" | "hPa" | "bar" | "psi" | "inHg" | "V" | "s" | "h" | "d" | "L" | "kg" | "lb" | "N" | "1/min" | "deg" | "%" | "1";
 
-export type PointState = {
-  state: Look;
-  given: GivenView | null;
-  note: string;
-  photos: Array<string>;
-};
+/**
+ * A unit.
+ */
+export type UnitView = { 
+/**
+ * Its code.
+ */
+code: Unit, 
+/**
+ * As a person reads it.
+ */
+sign: string, };
 
-export type GivenView = {
-  given: Given;
-  words: string;
-  means: Meaning;
-};
+/**
+ * A measured point's question.
+ */
+export type ValueAsk = { 
+/**
+ * The band's name in the data sheet.
+ */
+band: string, 
+/**
+ * The band as a person reads it.
+ */
+words: string, 
+/**
+ * Lower end, in the first of `units`.
+ */
+low: number | null, 
+/**
+ * Upper end, in the first of `units`.
+ */
+high: number | null, 
+/**
+ * What may be typed; the first is the data sheet's.
+ */
+units: Array<UnitView>, 
+/**
+ * Where the band is written, or that it is unconfirmed.
+ */
+source: string, };
 
-export type JudgedView = {
-  means: Meaning;
-  value: number;
-  words: string;
-};
+/**
+ * May it fly?
+ */
+export type VerdictView = { 
+/**
+ * The judgement.
+ */
+state: State, 
+/**
+ * The judgement as a sentence.
+ */
+headline: string, 
+/**
+ * Why, worst first.
+ */
+reasons: Array<ReasonView>, };
 
-export type Summary = {
-  minutes: number;
-  done: number;
-  of: number;
-  sentences: Array<string>;
-  hurried: Array<Named>;
-  left: Array<LeftView>;
-  found: Array<FoundView>;
-  preview: VerdictView;
-};
+/**
+ * One fault of a file.
+ */
+export type VerifyFault = { 
+/**
+ * What is wrong, for programs (`bad-signature`).
+ */
+what: string, 
+/**
+ * Line in the file.
+ */
+line: number | null, 
+/**
+ * The record.
+ */
+record: string | null, 
+/**
+ * In a sentence.
+ */
+words: string, 
+/**
+ * What to do.
+ */
+hint: string, };
 
-export type LeftView = {
-  id: string;
-  words: string;
-  must: boolean;
-};
+/**
+ * What came of verifying a file.
+ */
+export type VerifyView = { 
+/**
+ * Whether nothing is wrong.
+ */
+good: boolean, 
+/**
+ * In a sentence.
+ */
+headline: string, 
+/**
+ * Records read.
+ */
+records: number, 
+/**
+ * Who signed, with the thumbprint to compare.
+ */
+people: Array<Named>, 
+/**
+ * What it tells of: each machine's id and name.
+ */
+machines: Array<Named>, 
+/**
+ * Every fault.
+ */
+faults: Array<VerifyFault>, };
 
-export type FoundView = {
-  id: string;
-  title: string;
-  words: string;
-  means: Meaning;
-};
+/**
+ * A list being walked.
+ */
+export type Walk = { 
+/**
+ * The inspection's id.
+ */
+id: string, 
+/**
+ * The machine.
+ */
+machine: string, 
+/**
+ * What people call it.
+ */
+machine_name: string, 
+/**
+ * Which list.
+ */
+occasion: string, 
+/**
+ * The list's name.
+ */
+words: string, 
+/**
+ * In walking order.
+ */
+stations: Array<StationView>, 
+/**
+ * Where the inspector stands.
+ */
+progress: WalkProgress, };
 
-export type Signed = {
-  record: string;
-  machine: string;
-  verdict: VerdictView;
-};
+/**
+ * An inspection begun and not signed.
+ */
+export type WalkBrief = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * Which list.
+ */
+occasion: string, 
+/**
+ * The list's name.
+ */
+words: string, 
+/**
+ * Points looked at.
+ */
+done: number, 
+/**
+ * Points in all.
+ */
+of: number, };
 
-export type RecordView = {
-  digest: string;
-  kind: string;
-  words: string;
-  by: string;
-  device: string;
-  when: string;
-  seq: number;
-  signature: string;
-  good: boolean;
-  machine: string | null;
-  findings: Array<FindingView>;
-  left: Array<LeftView>;
-  interruptions: Array<string>;
-  payload: string;
-};
+/**
+ * Where the inspector stands.
+ */
+export type WalkProgress = { 
+/**
+ * The point to look at now; none when all are done or left once more.
+ */
+current: string | null, 
+/**
+ * Points done.
+ */
+done: number, 
+/**
+ * Points in all.
+ */
+of: number, 
+/**
+ * Minutes since the first point was shown.
+ */
+minutes: number, 
+/**
+ * Each point's state.
+ */
+points: { [key in string]: PointState }, 
+/**
+ * Why the list stepped back when it was opened, in a sentence.
+ */
+stepped_back: string | null, 
+/**
+ * Whether there is an answer to take back.
+ */
+can_undo: boolean, };
 
-export type FindingView = {
-  point: string;
-  station: string;
-  title: string;
-  words: string;
-  means: Meaning;
-  band: string | null;
-  note: string;
-  photos: Array<string>;
-  seconds: number;
-  before: Array<string>;
-  corrections: Array<string>;
-  choices: Array<AnswerView>;
-};
-
-export type FileOut = {
-  name: string;
-  text: string;
-};
-
-export type VerifyView = {
-  good: boolean;
-  headline: string;
-  records: number;
-  people: Array<Named>;
-  machines: Array<Named>;
-  faults: Array<VerifyFault>;
-};
-
-export type VerifyFault = {
-  what: string;
-  line: number | null;
-  record: string | null;
-  words: string;
-  hint: string;
-};
-
-export type Photo = {
-  media: string;
-  data: string;
-};
-
+/** Every call: what goes in, what comes out. */
 export interface Calls {
   /** What the app is when it opens. */
   "start": { args: {  }; reply: Start };
@@ -338,7 +1091,7 @@ export interface Calls {
   /** Changes what this device keeps to itself: language, patience. */
   "settings": { args: { language: string; patience_minutes: number }; reply: Start };
   /** All drawings, by name: SVG to be inlined. */
-  "drawings": { args: {  }; reply: { [key: string]: string } };
+  "drawings": { args: {  }; reply: { [key in string]: string } };
   /** Adds the invented machines of the demonstration. */
   "demo": { args: {  }; reply: Array<MachineCard> };
   /** All machines, those that need a person first. */

@@ -3,8 +3,10 @@
 //! Each call is one use case with one transaction. The table makes the enum that the shell
 //! and the loopback server read from JSON, its dispatch, and the UI's types.
 
+use std::collections::BTreeMap;
+
 use serde::{Deserialize, Serialize};
-use ts_rs::TS;
+use ts_rs::{TS, TypeVisitor};
 use witnessmark_core::list::Given;
 use witnessmark_core::record::Machine;
 use witnessmark_core::units::Quantity;
@@ -36,21 +38,52 @@ macro_rules! calls {
             }
         }
 
-        /// The TypeScript of all calls: an interface from name to arguments and reply.
-        pub fn typescript(config: &ts_rs::Config) -> String {
-            let mut text = String::from("export interface Calls {\n");
+        /// The TypeScript of all calls and of every type in them.
+        pub fn typescript() -> String {
+            let config = ts_rs::Config::new();
+            let mut types = Types { config: &config, declared: BTreeMap::new() };
+            types.visit::<FaultView>();
             $(
+                $(types.visit::<$ty>();)*
+                types.visit::<$reply>();
+            )*
+            let mut text = String::from("// Generated from the Rust types by `make types`; do not edit.\n\n");
+            types.declared.values().for_each(|declared| text.push_str(declared));
+            text.push_str("/** Every call: what goes in, what comes out. */\nexport interface Calls {\n");
+            $({
                 $(text.push_str(&format!("  /**{} */\n", $doc));)*
-                let args: Vec<String> = vec![$(format!("{}: {}", stringify!($arg), <$ty as TS>::name(config))),*];
+                let args: Vec<String> =
+                    vec![$(format!("{}: {}", stringify!($arg), <$ty as TS>::name(&config))),*];
                 text.push_str(&format!(
                     "  \"{}\": {{ args: {{ {} }}; reply: {} }};\n",
-                    $name, args.join("; "), <$reply as TS>::name(config),
+                    $name, args.join("; "), <$reply as TS>::name(&config),
                 ));
-            )*
+            })*
             text.push_str("}\n");
             text
         }
     };
+}
+
+/// Collects the declarations of types and of all that they are made of.
+struct Types<'a> {
+    config: &'a ts_rs::Config,
+    declared: BTreeMap<String, String>,
+}
+
+impl ts_rs::TypeVisitor for Types<'_> {
+    fn visit<T: TS + 'static + ?Sized>(&mut self) {
+        if T::output_path().is_some() {
+            let name = T::ident(self.config);
+            if self.declared.contains_key(&name) {
+                return;
+            }
+            let docs = T::docs().unwrap_or_default();
+            self.declared.insert(name, format!("{docs}export {}\n\n", T::decl(self.config)));
+        }
+        T::visit_dependencies(self);
+        T::visit_generics(self);
+    }
 }
 
 fn reply(value: impl Serialize) -> Result<serde_json::Value, Fault> {
@@ -67,7 +100,7 @@ calls! {
     /// Changes what this device keeps to itself: language, patience.
     Settings "settings" settings(language: String, patience_minutes: u32) -> Start;
     /// All drawings, by name: SVG to be inlined.
-    Drawings "drawings" drawings() -> std::collections::BTreeMap<String, String>;
+    Drawings "drawings" drawings() -> BTreeMap<String, String>;
     /// Adds the invented machines of the demonstration.
     Demo "demo" demo() -> Vec<MachineCard>;
     /// All machines, those that need a person first.

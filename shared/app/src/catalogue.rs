@@ -101,10 +101,11 @@ impl Catalogue {
         Parts { stations: &self.stations, points: &self.points }
     }
 
-    /// Every part of a machine, in the order of the lists, and whether there are machines without it.
-    pub fn part_names(&self) -> Vec<(&str, bool)> {
+    /// Every part of a machine with this engine, in the order of the lists, and whether there are
+    /// machines without it.
+    pub fn part_names(&self, sheet: &Sheet) -> Vec<(&str, bool)> {
         let mut names: Vec<(&str, bool)> = Vec::new();
-        for point in &self.points {
+        for point in self.points.iter().filter(|point| point.when.suits(sheet)) {
             let name = point.component.as_str();
             if !NO_PARTS.contains(&name) && names.iter().all(|(known, _)| *known != name) {
                 let optional = self.points.iter().any(|p| p.when.fitted.contains(name));
@@ -120,7 +121,7 @@ impl Catalogue {
         for sheet in self.sheets.values() {
             let machine = Machinery {
                 sheet,
-                fitted: self.part_names().into_iter().map(|(name, _)| name.to_owned()).collect(),
+                fitted: self.part_names(sheet).into_iter().map(|(name, _)| name.to_owned()).collect(),
                 confirmed: BTreeMap::new(),
                 remembered: BTreeMap::new(),
             };

@@ -171,7 +171,8 @@ impl<'a> Teller<'a> {
     }
 
     fn describe(&self, part: &Part) -> Machine {
-        let parts = self.house.catalogue.part_names();
+        let sheet = self.house.catalogue.sheets.get(&part.engine);
+        let parts = sheet.map(|sheet| self.house.catalogue.part_names(sheet)).unwrap_or_default();
         let fitted = parts.iter().filter(|(_, optional)| !optional || part.repacked_days_ago.is_some());
         Machine {
             name: part.name.clone(),

@@ -188,6 +188,16 @@ impl House {
     }
 }
 
+/// A fault in English, for when the app itself couldn't be opened.
+pub fn show(fault: &Fault) -> FaultView {
+    let words = |attribute| match Catalogue::embedded() {
+        Ok(catalogue) => catalogue.texts.word(FALLBACK, &fault.said.id, attribute, &fault.said.args),
+        // The catalogue itself is at fault: its own words can't be had.
+        Err(_) => fault.to_string(),
+    };
+    FaultView { kind: fault.kind.to_owned(), message: words(None), hint: words(Some("hint")) }
+}
+
 /// Reads an id that a screen or a person gave.
 pub(crate) fn id(text: &str) -> Result<Uuid, Fault> {
     text.parse().map_err(|_| Fault::new("no-such").text("what", text))

@@ -20,6 +20,6 @@ pub mod views;
 pub use calls::{Call, typescript};
 pub use catalogue::{Catalogue, EMBEDDED};
 pub use fault::{Fault, FaultView};
-pub use house::App;
+pub use house::{App, show};
 pub use platform::{Keychain, Platform};
-pub use validate::{FileKind, check_drawings, schemas, validate_files};
+pub use validate::{FileKind, schemas, validate_embedded, validate_files};

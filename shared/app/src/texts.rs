@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use chrono::{Datelike, NaiveDate};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_syntax::ast::Pattern;
 use unic_langid::LanguageIdentifier;
 use witnessmark_core::said::{Arg, Said};
 
@@ -98,16 +99,11 @@ impl Texts {
         language: &str,
         id: &str,
         attribute: Option<&str>,
-    ) -> Option<&fluent_syntax_pattern::Pattern> {
+    ) -> Option<&Pattern<&str>> {
         let message = self.languages.get(language)?.get_message(id)?;
         match attribute {
             None => message.value(),
             Some(name) => message.get_attribute(name).map(|attribute| attribute.value()),
         }
     }
-}
-
-/// The name of a pattern's type is long, and said once here.
-mod fluent_syntax_pattern {
-    pub type Pattern<'a> = fluent_syntax::ast::Pattern<&'a str>;
 }

@@ -13,7 +13,7 @@ use witnessmark_core::verdict::{Rule, State};
 /// Gives every view the same derives, so that a view is only its members.
 macro_rules! views {
     ($($(#[$meta:meta])* $kind:ident $name:ident $body:tt)*) => {
-        $($(#[$meta])* #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)] pub $kind $name $body)*
+        $(#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)] $(#[$meta])* pub $kind $name $body)*
     };
 }
 
@@ -113,8 +113,6 @@ struct FactView {
 struct Choices {
     /// The engine types there are.
     pub engines: Vec<EngineType>,
-    /// The parts of a machine; each may have a serial number.
-    pub parts: Vec<PartView>,
 }
 /// A part.
 struct PartView {
@@ -137,6 +135,8 @@ struct EngineType {
     pub words: String,
     /// Whether it exists only in the demonstration.
     pub invented: bool,
+    /// The parts of a machine with this engine; each may have a serial number.
+    pub parts: Vec<PartView>,
 }
 /// An id with its words.
 struct Named {

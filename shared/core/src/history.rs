@@ -114,6 +114,11 @@ impl Place {
         let payload = &record.payload;
         Self(payload.clock, payload.device.clone(), payload.seq, record.digest)
     }
+
+    /// Its causal time.
+    pub fn clock(&self) -> Clock {
+        self.0
+    }
 }
 
 impl History {

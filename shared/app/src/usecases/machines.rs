@@ -47,16 +47,16 @@ impl App {
                     kind: sheet.kind,
                     words: house.word(&format!("engine-{}", kebab(sheet.kind))),
                     invented: sheet.invented,
-                })
-                .collect(),
-            parts: house
-                .catalogue
-                .part_names()
-                .into_iter()
-                .map(|(name, optional)| PartView {
-                    id: name.to_owned(),
-                    words: house.word(&format!("part-{name}")),
-                    optional,
+                    parts: house
+                        .catalogue
+                        .part_names(sheet)
+                        .into_iter()
+                        .map(|(name, optional)| PartView {
+                            id: name.to_owned(),
+                            words: house.word(&format!("part-{name}")),
+                            optional,
+                        })
+                        .collect(),
                 })
                 .collect(),
         })
@@ -175,13 +175,12 @@ impl House {
         if machine.name.is_empty() || machine.name.chars().count() > 60 {
             return Err(Fault::new("machine-name"));
         }
-        if !self.catalogue.sheets.contains_key(&machine.engine) {
-            return Err(Fault::new("engine-unknown").text("engine", &machine.engine));
-        }
+        let sheet = self.catalogue.sheets.get(&machine.engine);
+        let sheet = sheet.ok_or_else(|| Fault::new("engine-unknown").text("engine", &machine.engine))?;
         if !machine.hours.is_finite() || machine.hours < 0.0 {
             return Err(Fault::new("number-negative").text("what", self.word("term-hours")));
         }
-        let parts = self.catalogue.part_names();
+        let parts = self.catalogue.part_names(sheet);
         if let Some(unknown) = machine.fitted.keys().find(|part| parts.iter().all(|(p, _)| p != part)) {
             return Err(Fault::new("part-unknown").text("part", unknown));
         }

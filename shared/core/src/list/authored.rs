@@ -8,7 +8,7 @@ use toml::Spanned;
 use ts_rs::TS;
 
 use super::fault::{CatalogueFault, line_at, read_toml};
-use super::sheet::EngineKind;
+use super::sheet::{EngineKind, Sheet};
 use crate::words::{ID_HINT, is_id};
 
 /// What a finding means for the machine, mildest first.
@@ -96,6 +96,14 @@ pub struct When {
     /// All of these parts are fitted.
     #[serde(default, skip_serializing_if = "BTreeSet::is_empty")]
     pub fitted: BTreeSet<String>,
+}
+
+impl When {
+    /// Whether the conditions on the engine hold.
+    pub fn suits(&self, sheet: &Sheet) -> bool {
+        (self.engine.is_empty() || self.engine.contains(&sheet.kind))
+            && self.feature.is_subset(&sheet.features)
+    }
 }
 
 /// One thing to inspect.

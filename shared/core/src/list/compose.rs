@@ -200,10 +200,7 @@ pub struct MissingBand {
 }
 
 fn applies(point: &Point, machine: &Machinery<'_>) -> bool {
-    let when = &point.when;
-    (when.engine.is_empty() || when.engine.contains(&machine.sheet.kind))
-        && when.feature.is_subset(&machine.sheet.features)
-        && when.fitted.is_subset(&machine.fitted)
+    point.when.suits(machine.sheet) && point.when.fitted.is_subset(&machine.fitted)
 }
 
 fn compose_point(point: &Point, machine: &Machinery<'_>) -> Result<ListPoint, MissingBand> {

@@ -28,6 +28,6 @@ pub(super) fn read_toml<T: serde::de::DeserializeOwned>(
 }
 
 /// The line (from 1) of a byte offset.
-pub(super) fn line_at(text: &str, offset: usize) -> usize {
+pub fn line_at(text: &str, offset: usize) -> usize {
     text.bytes().take(offset).filter(|byte| *byte == b'\n').count() + 1
 }

@@ -1,0 +1,238 @@
+//! Checking catalogue files for their authors: every fault with file and line.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use schemars::schema_for;
+use witnessmark_core::list::{
+    CatalogueFault, Fragment, Occasion, Point, Sheet, Station, line_at, read_fragment, read_occasions,
+    read_sheet, read_stations,
+};
+
+use crate::Fault;
+use crate::catalogue::{Catalogue, stem};
+use crate::texts::{FALLBACK, Texts};
+
+/// What a catalogue file is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FileKind {
+    /// Points.
+    Fragment,
+    /// One engine type.
+    Sheet,
+    /// Stations.
+    Stations,
+    /// Occasions.
+    Occasions,
+    /// Words.
+    Words,
+    /// A drawing.
+    Drawing,
+}
+
+impl FileKind {
+    /// Tells by the ending, then by what stands at the top level.
+    pub fn of(file: &str, text: &str) -> Option<Self> {
+        match file.rsplit('.').next()? {
+            "ftl" => Some(Self::Words),
+            "svg" => Some(Self::Drawing),
+            _ => {
+                let starts = |with: &str| text.lines().any(|line| line.trim_start().starts_with(with));
+                if starts("[[point]]") {
+                    Some(Self::Fragment)
+                } else if starts("[[station]]") {
+                    Some(Self::Stations)
+                } else if starts("[[occasion]]") {
+                    Some(Self::Occasions)
+                } else if starts("kind") || starts("[bands") || starts("[values") {
+                    Some(Self::Sheet)
+                } else {
+                    None
+                }
+            }
+        }
+    }
+}
+
+/// Checks files (name, content), each by itself and against the embedded catalogue together with
+/// the others given. Empty means that nothing is wrong.
+///
+/// # Errors
+/// Where the embedded catalogue itself can't be read.
+pub fn validate_files(files: &[(String, String)]) -> Result<Vec<CatalogueFault>, Fault> {
+    let own = Catalogue::embedded()?;
+    let mut faults = Vec::new();
+    let mut words = Vec::new();
+    let mut drawings: BTreeMap<&str, &str> = BTreeMap::new();
+    for (file, text) in files {
+        match FileKind::of(file, text) {
+            Some(FileKind::Words) => match Texts::read([(FALLBACK, file.as_str(), text.as_str())]) {
+                Ok(texts) => words.push(texts),
+                Err(fault) => faults.push(whole(file, format!("{:?}", fault.said.args), "see projectfluent.org's guide to the syntax")),
+            },
+            Some(FileKind::Drawing) => {
+                faults.extend(check_drawing(file, text));
+                drawings.insert(stem(file), text);
+            }
+            _ => {}
+        }
+    }
+    for (file, text) in files {
+        match FileKind::of(file, text) {
+            Some(FileKind::Fragment) => match read_fragment(file, text) {
+                Ok(fragment) => {
+                    let around = Around { own: &own, words: &words, drawings: &drawings };
+                    faults.extend(around.check(file, text, &fragment));
+                }
+                Err(found) => faults.extend(found),
+            },
+            Some(FileKind::Sheet) => faults.extend(read_sheet(file, text).err().unwrap_or_default()),
+            Some(FileKind::Stations) => faults.extend(read_stations(file, text).err()),
+            Some(FileKind::Occasions) => faults.extend(read_occasions(file, text).err()),
+            Some(FileKind::Words | FileKind::Drawing) => {}
+            None => faults.push(whole(
+                file,
+                "is no file of the catalogue".into(),
+                "a fragment has [[point]] tables, a data sheet an id, a kind and [bands.…]; words end in .ftl, drawings in .svg",
+            )),
+        }
+    }
+    faults.sort();
+    Ok(faults)
+}
+
+fn whole(file: &str, what: String, hint: &str) -> CatalogueFault {
+    CatalogueFault { file: file.to_owned(), line: 1, what, hint: hint.to_owned() }
+}
+
+/// What a fragment is checked against.
+struct Around<'a> {
+    own: &'a Catalogue,
+    words: &'a [Texts],
+    drawings: &'a BTreeMap<&'a str, &'a str>,
+}
+
+impl Around<'_> {
+    fn check(&self, file: &str, text: &str, fragment: &Fragment) -> Vec<CatalogueFault> {
+        let mut faults = Vec::new();
+        let mut ids = BTreeSet::new();
+        for point in &fragment.point {
+            let line = line_at(text, point.span().start);
+            let point = point.get_ref();
+            let mut found = self.faults_of(point);
+            if !ids.insert(&point.id) {
+                found.push(("is there twice".into(), "rename one"));
+            }
+            faults.extend(found.into_iter().map(|(what, hint)| CatalogueFault {
+                file: file.to_owned(),
+                line,
+                what: format!("point `{}`: {what}", point.id),
+                hint: hint.to_owned(),
+            }));
+        }
+        faults
+    }
+
+    fn faults_of(&self, point: &Point) -> Vec<(String, &'static str)> {
+        let mut faults = Vec::new();
+        if !self.own.stations.iter().any(|station| station.id == point.station) {
+            faults.push((format!("there is no station `{}`", point.station), "stations.toml has the stations"));
+        }
+        for occasion in &point.occasions {
+            if !self.own.occasions.iter().any(|known| known.id == *occasion) {
+                faults.push((format!("there is no occasion `{occasion}`"), "occasions.toml has the occasions"));
+            }
+        }
+        let drawing = self.drawings.get(point.drawing.as_str()).copied();
+        match drawing.or_else(|| self.own.drawings.get(&point.drawing).map(String::as_str)) {
+            None => faults.push((format!("there is no drawing `{}`", point.drawing), "add it to drawings/")),
+            Some(svg) if !has_focus(svg, &point.focus) => faults.push((
+                format!("the drawing `{}` has no focus `{}`", point.drawing, point.focus),
+                "name one of its data-focus groups, or draw one",
+            )),
+            Some(_) => {}
+        }
+        let mut words = |id: &str, attribute: Option<&str>| {
+            let has = |texts: &Texts| texts.has(id, attribute);
+            if !has(&self.own.texts) && !self.words.iter().any(has) {
+                let name = attribute.map_or_else(|| id.to_owned(), |attribute| format!("{id}.{attribute}"));
+                faults.push((format!("has no words `{name}`"), "add them to a .ftl file, and give that file too"));
+            }
+        };
+        let id = format!("point-{}", point.id);
+        words(&id, None);
+        ["good", "bad", "why"].into_iter().for_each(|attribute| words(&id, Some(attribute)));
+        point.answer.iter().for_each(|answer| words(&id, Some(&answer.id)));
+        if let Some(caution) = &point.caution {
+            words(&format!("caution-{caution}"), None);
+        }
+        faults
+    }
+}
+
+fn has_focus(svg: &str, focus: &str) -> bool {
+    svg.contains(&format!("data-focus=\"{focus}\""))
+}
+
+/// A drawing is put into the page as it stands, so it may hold shapes and nothing that acts.
+fn check_drawing(file: &str, text: &str) -> Vec<CatalogueFault> {
+    const NEVER: &[&str] = &["<script", "<style", "<foreignobject", "<image", "href", "javascript:", "onload", "onclick", "id=\""];
+    let lower = text.to_lowercase();
+    NEVER
+        .iter()
+        .filter_map(|never| {
+            let at = lower.find(never)?;
+            Some(CatalogueFault {
+                file: file.to_owned(),
+                line: line_at(text, at),
+                what: format!("a drawing may not contain `{never}`"),
+                hint: "keep shapes with the classes that DEVELOPERS.md lists".into(),
+            })
+        })
+        .collect()
+}
+
+/// Checks the whole embedded catalogue as an author's files would be checked.
+///
+/// # Errors
+/// Where it can't be read.
+pub fn validate_embedded() -> Result<Vec<CatalogueFault>, Fault> {
+    let mut files = Vec::new();
+    let mut queue = vec![&crate::EMBEDDED];
+    while let Some(dir) = queue.pop() {
+        queue.extend(dir.dirs());
+        for file in dir.files() {
+            let name = file.path().to_string_lossy().into_owned();
+            let skip = name.starts_with("schema/") || name.starts_with("demo/");
+            if let (false, Some(text)) = (skip, file.contents_utf8()) {
+                files.push((name, text.to_owned()));
+            }
+        }
+    }
+    validate_files(&files)
+}
+
+/// The JSON Schemas of the catalogue's TOML files, by file name.
+///
+/// # Errors
+/// None that a test wouldn't find.
+pub fn schemas() -> Result<BTreeMap<&'static str, String>, Fault> {
+    let text = |schema: schemars::Schema| -> Result<String, Fault> {
+        Ok(serde_json::to_string_pretty(&schema)? + "\n")
+    };
+    #[derive(schemars::JsonSchema)]
+    #[allow(dead_code)]
+    struct Stations {
+        station: Vec<Station>,
+    }
+    #[derive(schemars::JsonSchema)]
+    #[allow(dead_code)]
+    struct Occasions {
+        occasion: Vec<Occasion>,
+    }
+    Ok(BTreeMap::from([
+        ("engine.json", text(schema_for!(Sheet))?),
+        ("fragment.json", text(schema_for!(Fragment))?),
+        ("stations.json", text(schema_for!(Stations))?),
+        ("occasions.json", text(schema_for!(Occasions))?),
+    ]))
+}

@@ -1,0 +1,338 @@
+# What the program says of machines, records and faults. The words of points are in
+# points.ftl, those of the screens in ui.ftl.
+
+# A day: { $day } { $month } { $year } are numbers.
+day = { $day } { $month ->
+    [1] January
+    [2] February
+    [3] March
+    [4] April
+    [5] May
+    [6] June
+    [7] July
+    [8] August
+    [9] September
+    [10] October
+    [11] November
+   *[12] December
+  } { $year }
+
+## Cautions that hold always
+
+always-1 = The propeller arc is a danger area: plug cap off (electric: flight battery apart) and kill switch at stop before any hand goes near the propeller.
+always-2 = Let the engine cool before you touch it or use a wrench on it. Fuel vapour burns: no flames, and no phone in the hand that pours.
+always-3 = The engine maker's and the wing maker's manuals and local rules come first. Numbers here are reminders: where they disagree, stop and follow the manual.
+always-4 = Where a licence is needed for the work, the licensed person signs on their own authority. A signature here is your own statement, not a legal certificate.
+always-5 = A full list is not a safe flight: weather, place and pilot are judged by the pilot.
+
+## Lists, engines, parts, limits
+
+occasion-before-flight = Before flight
+occasion-second-flight = Second flight of the day
+engine-two-stroke = Two-stroke engine
+engine-four-stroke = Four-stroke engine
+engine-electric = Electric motor
+part-frame = Frame
+part-harness = Harness
+part-reserve = Reserve parachute
+part-fuel = Fuel system
+part-electrics = Electrics
+part-engine = Engine
+part-carburettor = Carburettor
+part-exhaust = Exhaust
+part-reduction = Reduction drive
+part-starter = Starter
+part-throttle = Throttle
+part-propeller = Propeller
+part-cage = Cage and netting
+part-wing = Wing
+band-fuel-on-board = Fuel on board
+band-throttle-free-travel = Throttle free travel
+band-propeller-tracking = Propeller tracking
+band-idle-speed = Idle speed
+band-full-throttle-speed = Full-throttle speed on the ground
+band-head-nut-torque = Head nut torque
+band-cht-cruise = Cylinder head temperature, cruise
+band-cht-climb = Cylinder head temperature, climb
+band-pack-voltage = Flight battery voltage
+term-hours = engine hours
+machine-unnamed = A machine nobody has described
+
+source-document = { $document }, { $page }
+source-unconfirmed = Unconfirmed ({ $why }): check it against your manual.
+source-missing = Unconfirmed: enter your manual's value and page.
+figure-missing = (unconfirmed: see your manual)
+figure-unconfirmed = This figure is unconfirmed: your manual's value counts. Enter it with its page on the machine's screen.
+
+## The verdict
+
+verdict-fit = Fit to fly
+verdict-limited = Fit to fly, with { $limits ->
+    [one] one limit
+   *[other] { $limits } limits
+  }
+verdict-grounded = Grounded
+
+reason-no-description = Nobody has described this machine yet.
+clears-no-description = Describe it: engine, parts, reserve.
+reason-unknown-engine = The engine type “{ $engine }” is not in this program's catalogue, so its limits are unknown.
+clears-unknown-engine = Choose a known engine type, or add its data sheet.
+reason-never-looked = Nobody has walked round it and signed yet.
+clears-never-looked = Walk round it before flight, and sign.
+reason-not-today = The last full look before flight was on { $day }, not today.
+clears-not-today = Walk round it today, and sign.
+reason-point-missed = Not looked at: { $title }.
+clears-point-missed = Look at it on a new list, and sign.
+reason-open-defect = { $title }: { $words }.
+clears-open-defect = Put it right and sign what was done. A later look alone does not clear it.
+clears-passing = Put it right and look again: a later signed look clears it.
+reason-watch-item = Watch { $title }: { $words }{ $looks ->
+    [one] {""}
+   *[other] , seen on { $looks } looks
+  }.
+clears-watch-item = Clears when a look finds nothing, or when it is put right.
+reason-reserve-expired = The reserve's repack fell due on { $day }.
+clears-reserve-expired = Have it repacked, and enter the new date from its card.
+reason-reserve-unknown = Nobody knows when the reserve was repacked.
+clears-reserve-unknown = Read the date on its card, or have it repacked; enter the date.
+reason-reserve-soon = The reserve's repack falls due on { $day }.
+reason-limit-missing = { $band }: nobody has entered the limit.
+reason-limit-unconfirmed = { $band }, { $value }: unconfirmed by any manual.
+clears-limit = Enter your manual's value and page.
+reason-newer-record = A record of a kind this version cannot read (“{ $kind }”). It might matter.
+clears-newer-record = Install the newest version of this program.
+reason-split-word = Two different records of { $person }'s device claim the same place: one of them may be false.
+clears-split-word = Ask { $person }; the key may be copied or lost.
+reason-refused-record = { $count ->
+    [one] A record was
+   *[other] { $count } records were
+  } refused: the signature or the key is not good.
+clears-refused-record = Ask its author to send it again.
+reason-clock-doubt = A record is dated { $day }, ahead of this device's clock.
+clears-clock-doubt = Set this device's date and time right.
+fact-seen = { $words } · { $day }, at { $hours } h, { $person }
+open-since = { $day }, at { $hours } h, by { $person }
+
+## Walking a list
+
+last-time = Last time: { $words }, at { $hours } h.
+stepped-back = You were away for { $minutes } min, so the last { $points ->
+    [one] point is
+   *[other] { $points } points are
+  } asked again.
+stepped-back-day = This list was begun on another day, so { $points ->
+    [one] its point is
+   *[other] its { $points } points are
+  } asked again: nobody knows what the night did.
+judged-serviceable = Inside the band.
+judged-watch = To be watched.
+judged-unserviceable = Not fit to fly with.
+judged-not-fitted = Not fitted.
+summary-looked = You looked at { $done } of { $of } points in { $minutes } min.
+summary-hurried = { $points ->
+    [one] One point was
+   *[other] { $points } points were
+  } answered in much less time than a look takes. Look again?
+summary-left = { $points ->
+    [one] One point was
+   *[other] { $points } points were
+  } not looked at.
+
+## The timeline and records
+
+told-machine = Described: { $words }
+told-inspection = { $list }: { $worst ->
+    [unserviceable] found unserviceable
+    [watch] something to watch
+   *[other] nothing found
+  }
+told-defect-rectified = Put right: { $words }
+told-correction = Corrected: { $words }
+told-limit-confirmed = Limit entered from a manual: { $words }
+told-unknown = A record of a kind that this version cannot read.
+kind-member = A person and their device
+kind-key-revoked = A key ended
+kind-machine = Description of a machine
+kind-inspection = Inspection
+kind-defect-rectified = Something put right
+kind-correction = Correction
+kind-limit-confirmed = Limit from a manual
+says-member = { $name } signs with this device.
+says-revoked = The key of device { $device } ended: { $reason }
+says-machine = { $name }, engine { $engine }, { $hours } h, { $flights ->
+    [one] one flight
+   *[other] { $flights } flights
+  }.
+says-rectified = Put right: { $how }
+says-correction = { $title } should read “{ $words }”: { $reason }
+says-limit = { $band }: from { $low } to { $high }; { $document }, { $page }.
+signature-good = The signature is good: this is what was signed.
+signature-bad = The signature does not fit: the record was altered, or somebody else signed.
+signature-unknown-key = Nothing here tells whose key this is.
+signature-revoked = Signed after the key was ended.
+signature-not-checked = Nobody has checked the signature.
+
+## Verifying a file
+
+verify-good = { $records ->
+    [one] The one record is
+   *[other] All { $records } records are
+  } as signed, and none is missing between them.
+verify-bad = { $faults ->
+    [one] One fault
+   *[other] { $faults } faults
+  } in { $records ->
+    [one] one record
+   *[other] { $records } records
+  }. Do not rely on this file.
+verify-unreadable = Line { $line } is no record: { $why }
+    .hint = Ask the sender for the file again; do not edit it.
+verify-bad-signature = Line { $line }, record { $record }: the signature does not fit. The record was altered after signing, or somebody else signed it.
+    .hint = Do not rely on it. Ask device { $device }'s owner for the record as they signed it.
+verify-unknown-key = Line { $line }, record { $record }: no record in this file states the key of device { $device }.
+    .hint = Ask the sender for the whole file, with the people who signed.
+verify-revoked-key = Line { $line }, record { $record }: signed by device { $device } after its key was ended.
+    .hint = Do not rely on it: somebody may be using a lost device.
+verify-malformed = Line { $line }, record { $record }: says something that a record of kind “{ $kind }” cannot say ({ $why }).
+    .hint = Do not rely on it. Its author's program may be faulty.
+verify-missing-record = Device { $device }: { $from ->
+    [one] record { $from }
+   *[other] record { $from }
+  } to { $to } of its chain about this machine is not in the file.
+    .hint = Ask the sender for the whole file: something was left out.
+verify-broken-chain = Line { $line }, record { $record }: does not follow from the record before it.
+    .hint = A record was put in another's place. Ask device { $device }'s owner for the whole file.
+verify-forked-chain = Line { $line }, records { $record } and { $other } of device { $device } claim the same place.
+    .hint = One of the two is false, or the key was copied. Ask its owner.
+
+## The database set aside
+
+warning-rescued = The database was damaged and has been set aside as { $file }. { $records } records and your key were brought over; { $lost } rows were lost.
+warning-rescued-without-key = The database was damaged and has been set aside as { $file }. { $records } records were brought over, { $lost } rows were lost; the key could not be saved, so a new one is made: tell those who know the old one.
+
+## Faults: what went wrong, and what to do
+
+fault-internal = The program made a mistake: { $why }
+    .hint = Nothing you entered before is lost. Try once more; if it stays, tell the makers these words.
+fault-disk-full = There is no room left on this device, so the last step was not kept.
+    .hint = Make room (photos and films take most), then do the last step again. Everything before it is kept.
+fault-disk = The device's storage does not answer: { $why }
+    .hint = Everything up to the last answer is kept. Look whether the storage is full, read-only or unplugged, then try again.
+fault-database-damaged = The database is damaged: { $why }
+    .hint = Close the program and start it again: it sets the damaged file aside and brings over what can be saved.
+fault-database-busy = Another program is using the database.
+    .hint = Close the other window or command, then try again.
+fault-database-newer = This data was written by a newer version (format { $found }; this program knows { $known }).
+    .hint = Install the newest version. Nothing was changed.
+fault-catalogue = The catalogue has a fault at { $where }: { $why }
+    .hint = Mend the file (`witnessmark validate FILE` shows every fault), then start again.
+fault-no-randomness = This system gives no randomness, so no key can be made: { $why }
+    .hint = Restart the device; without randomness nothing can be signed safely.
+fault-no-such = There is no “{ $what }” here.
+    .hint = Look at the list of machines and choose one of them.
+fault-ambiguous = “{ $what }” fits more than one machine: { $which }
+    .hint = Give more of the id, or the whole name.
+fault-no-such-point = This list has no point “{ $point }”.
+    .hint = `witnessmark points` shows the points of the list.
+fault-no-such-answer = The point “{ $point }” has no answer “{ $answer }”.
+    .hint = Choose one of the point's own answers; `witnessmark points` shows them.
+fault-no-such-occasion = There is no list “{ $occasion }”.
+    .hint = The lists are: { $known }.
+fault-no-such-language = There is no language “{ $language }”.
+    .hint = Choose one of the languages shown.
+fault-answer-missing = No answer was given.
+    .hint = Choose what you see, or enter the value.
+fault-answer-kind = The point “{ $point }” is answered by { $what }.
+    .hint = A measured point takes a value with its unit; every other takes one of its own answers.
+fault-unit = The unit does not fit: { $why }
+    .hint = Give the value in one of the units shown.
+fault-nothing-to-undo = There is no answer to take back.
+    .hint = Look at the first point.
+fault-nothing-to-sign = Nothing has been looked at yet.
+    .hint = Look at the points first.
+fault-look-again-first = “{ $point }” is to be looked at again after the interruption.
+    .hint = Answer it once more, then sign.
+fault-walk-closed = This inspection is closed: it was signed or put aside.
+    .hint = Open the list again to begin a new one.
+fault-walk-of-another-day = The last answer was given on another day.
+    .hint = Open the list again: it asks what must be looked at again.
+fault-note-too-long = The text is longer than { $most } characters.
+    .hint = Say it shorter; what you wrote is still there.
+fault-photo-unreadable = This file is not a picture that can be read.
+    .hint = Use a JPEG, PNG or WebP picture.
+fault-photo-too-large = This picture is too large.
+    .hint = Use one below 40 MB and 60 megapixels.
+fault-no-photo = The picture is not on this device.
+    .hint = It may still be on the device that took it.
+fault-name-missing = A name is needed: up to 80 letters.
+    .hint = Enter the name that others know you by.
+fault-pin-weak = The PIN needs at least { $least } digits, not all the same.
+    .hint = Choose digits that nobody guesses, and that you remember: nobody can reset it.
+fault-pin-wrong = That is not the PIN.{ $seconds ->
+    [0] {""}
+   *[other] {" "}Wait { $seconds } s before the next try.
+  }
+    .hint = Try again. Nothing is erased, however often you try.
+fault-pin-wait = After several wrong PINs there is a wait: { $seconds } s more.
+    .hint = Wait, then enter the PIN once more. Nothing is erased.
+fault-pin-needed = Signing needs the PIN.
+    .hint = Give it with --pin-file FILE, or run the command in a terminal to be asked.
+fault-already-begun = This device has its key already.
+    .hint = Use it; to begin anew, choose another data folder.
+fault-not-begun = Nobody signs on this device yet.
+    .hint = Do the first start: your name and a PIN.
+fault-key-missing = This device's key cannot be read.
+    .hint = Records already signed stand. Begin anew in another data folder, and tell those who know the old key.
+fault-keychain-missing = The system's keychain, which helps to guard the key, does not answer ({ $why }).
+    .hint = Unlock the keychain, or sign in to the desktop session in which the key was made.
+fault-patience-out-of-range = The time before a list steps back is 1 to 120 minutes.
+    .hint = Enter a number of minutes.
+fault-description-missing = No description was given.
+    .hint = Enter at least name and engine type.
+fault-machine-name = The machine needs a name of up to 60 letters.
+    .hint = Enter what people call it.
+fault-engine-unknown = There is no engine type “{ $engine }”.
+    .hint = Choose one of the engine types shown.
+fault-part-unknown = There is no part “{ $part }”.
+    .hint = Choose among the parts shown.
+fault-number-negative = A number below nothing cannot be: { $what }.
+    .hint = Enter 0 or more.
+fault-repack-interval = The time between repacks is 1 to { $most } days.
+    .hint = Enter the days that the reserve's manual gives.
+fault-repack-in-future = The repack date lies in the future.
+    .hint = Enter the date on the packing card.
+fault-limit-end-missing = The { $end } end of the limit is missing.
+    .hint = Enter it as the manual has it.
+fault-limit-crossed = The lower end lies above the upper end.
+    .hint = Swap the two, or look whether a unit is wrong.
+fault-source-missing = The manual and the page are needed.
+    .hint = Enter the manual's title and issue, and the page where the value stands.
+fault-nothing-open = Nothing is open at “{ $point }”.
+    .hint = Look at the machine's screen for what is open.
+fault-rectify-how-missing = Say what was done.
+    .hint = One sentence: what was renewed, tightened or replaced.
+fault-correction-reason-missing = Say why.
+    .hint = One sentence: how the first word came to be wrong.
+fault-not-an-inspection = This record is not an inspection.
+    .hint = Choose an inspection in the timeline.
+fault-bundle-empty = There is no record in this file.
+    .hint = Choose a file that was exported from this program.
+fault-demo-here = The invented machines are here already.
+    .hint = They are in the list of machines.
+fault-file = The file { $file } cannot be read or written: { $why }
+    .hint = Look whether the path is right and the folder writable.
+fault-answers-file = The answers in { $file } cannot be read: { $why }
+    .hint = Give JSON: {"{"} "point-id": "answer-id", "measured-point": {"{"} "value": 4, "unit": "L" {"}"} {"}"}.
+fault-answers-missing = { $count ->
+    [one] One mandatory point has
+   *[other] { $count } mandatory points have
+  } no answer in the file: { $points }
+    .hint = Add them, or give --leave-missing to sign without them: the machine is then grounded.
+fault-input = The input cannot be used: { $why }
+    .hint = { $help }
+fault-no-such-computation = There is no computation “{ $name }”.
+    .hint = There are: { $known }.
+fault-call-unknown = This call cannot be read: { $why }
+    .hint = The screen and the program may be of different versions: load the page again.
+fault-address = The address { $address } cannot be used: { $why }
+    .hint = Choose another port with --port, or 0 for any.
