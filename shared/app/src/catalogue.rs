@@ -78,7 +78,9 @@ impl Catalogue {
             let sheet = read_sheet(path, content).map_err(first)?;
             sheets.insert(sheet.id.clone(), sheet);
         }
-        let texts = under("texts/").filter_map(|(path, content)| {
+        // The screens' own words are read by the screens.
+        let spoken = under("texts/").filter(|(path, _)| !path.ends_with("/ui.ftl"));
+        let texts = spoken.filter_map(|(path, content)| {
             let language = path.strip_prefix("texts/")?.split('/').next()?;
             Some((language, path, content))
         });

@@ -6,7 +6,7 @@ use chrono::DateTime;
 use uuid::Uuid;
 use witnessmark_core::attention::{hurried, median};
 use witnessmark_core::list::{Ask, ListPoint, Meaning, Seen, judge};
-use witnessmark_core::record::{Body, Earlier, Finding, Inspection, Left, SigningSeed, SteppedBack};
+use witnessmark_core::record::{Body, Digest, Earlier, Finding, Inspection, Left, SigningSeed, SteppedBack};
 use witnessmark_core::said::Said;
 use witnessmark_store::{DraftState, Tx};
 
@@ -211,6 +211,13 @@ impl House {
         history.take(&record);
         let mut people = self.people(tx)?;
         people.extend(identity::signatory(tx)?.map(|own| (stand_in.device(), own.name)));
-        Ok(self.verdict_view(&self.verdict(tx, machine, &history, &people)?))
+        let mut verdict = self.verdict(tx, machine, &history, &people)?;
+        // The stand-in's record is nowhere to be opened.
+        let real = |named: &mut Option<Digest>| *named = named.filter(|digest| *digest != record.digest);
+        for reason in &mut verdict.reasons {
+            real(&mut reason.record);
+            reason.because.iter_mut().for_each(|fact| real(&mut fact.record));
+        }
+        Ok(self.verdict_view(&verdict))
     }
 }

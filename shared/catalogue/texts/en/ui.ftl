@@ -18,6 +18,7 @@ fault-unexpected-hint = What you typed is still here. Try again; if it fails aga
 
 to-machines = Your machines
 to-machine = The machine
+to-record = The record
 
 ## First start
 
@@ -30,6 +31,7 @@ pin-choose = Choose a PIN
 pin-hint = At least six digits. It locks the key that signs; nobody can tell it to you if you forget it.
 pin-twice = The same PIN again
 pin-yours = Your PIN
+pin-old = The PIN until now
 pins-differ = The two PINs are not the same.
 pins-differ-hint = Type the PIN again in both places.
 
@@ -129,7 +131,7 @@ summary-hurried = { $count ->
    *[other] { $count } points looked at in a hurry
   }
 left-must = The machine stays on the ground without it.
-look-again = look again
+summary-look-again = look again
 sign-means = Your signature says what you saw. It is not a legal certificate; the maker’s manual and local rules come first.
 sign-hold = Hold to sign
 sign-plain = Sign without holding
@@ -140,3 +142,118 @@ sign-not-yet = Not yet
 put-aside = Put aside, unsigned
 verdict-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h
 verdict-to-machine = More about { $machine }
+
+## One machine
+
+machine-over = { $engine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h · { $flights ->
+    [one] one flight
+   *[other] { $flights } flights
+  }
+machine-why = { $count ->
+    [one] see the reason
+   *[other] see the { $count } reasons
+  }
+machine-lists = Walk round it
+machine-walk = Walk: { $list }
+machine-walk-on = Go on: { $list }, { $done } of { $of }
+machine-open = Still open
+machine-timeline = What happened
+machine-timeline-none = Nothing is signed yet.
+machine-limits = Limits of its engine
+machine-edit = Describe it anew
+export = Give its records away
+exported = Written to { $place }. Anyone can verify it with nothing but the file.
+put-right = Put right
+put-right-how = What did you do?
+put-right-how-hint = The part, the work, the torque: what the next person needs to know.
+put-right-means = Your signature says that you did this work and looked at it afterwards. Where a licence is needed for it, the licensed person signs.
+put-right-sign = Sign that it is right
+put-right-nothing = Nothing is open at this point any more.
+limit-critical = A life hangs on this value.
+limit-unknown = No such limit
+limit-unknown-hint = This engine’s data sheet has no such limit. Go back and choose one there.
+limit-confirm = Confirm it from the manual
+limit-anew = Confirm it anew
+limit-confirm-how = Open the engine maker’s manual and copy what it says, also where it differs from the value here.
+limit-low = Lowest
+limit-high = Highest
+limit-document = Manual
+limit-document-hint = Its title and issue, as on the cover.
+limit-page = Page or section
+limit-sign = Sign this limit
+limit-no-number = “{ $typed }” is not a number.
+limit-no-number-hint = Type the value with digits, such as 12.5.
+
+## Describing a machine
+
+form-new = A new machine
+form-edit = { $machine }, described anew
+form-name = What do you call it?
+form-name-hint = Any name that you will know it by.
+form-engine = Type of engine
+form-parts = Does it have these?
+form-serials = Serial numbers, as far as you know them
+form-repacked = Packed on, as its card says
+form-every-days = Days until the next packing, as its manual says
+form-hours = Engine hours
+form-flights = Flights
+form-note = Anything else worth knowing
+form-sign = Sign the description
+form-no-number = { $words }: “{ $typed }” is not a number.
+form-no-number-hint = Type digits only, such as 41.6.
+
+## A record
+
+record-signature = Signature
+record-by = Signed by
+record-when = When
+record-device = Key
+record-seq = Number
+record-digest = Digest
+record-payload = As it was signed, word for word
+record-payload-what = These are the very bytes under the signature.
+finding-band = band { $band }
+finding-before = Taken back: { $words }
+finding-seconds = looked at for { $seconds } s
+otherwise = Say it otherwise
+otherwise-said = { $by } signed “{ $words }”, { $when }. That stays as it is.
+otherwise-answer = What should have been said?
+otherwise-reason = Why?
+otherwise-means = Your later word is a record of its own, beside the first.
+otherwise-sign = Sign the later word
+otherwise-unknown = This record has no such finding. Go back and choose one there.
+
+## Checking a file
+
+verify-title = Check a file
+verify-what = Somebody gave you a machine’s records? This tells who signed them, and whether anything was changed or is missing.
+verify-choose = Choose the file
+verify-paste = Or paste its text
+verify-check = Check it
+verify-busy = Checking…
+verify-records = { $count ->
+    [one] One record
+   *[other] { $count } records
+  } · { $machines }
+verify-faults = What is wrong
+verify-people = Who signed
+verify-people-what = Compare each key with what its owner’s own device shows under Settings: only then do you know whose signature it is.
+
+## Settings
+
+settings-person = { $name } signs on this device
+settings-thumbprint = This is your key’s thumbprint. Read it to whoever wants to be sure that a signature is yours.
+settings-keychain = The key is locked by your PIN and by this device’s own keychain.
+settings-no-keychain = The key is locked by your PIN.
+settings-language = Language
+settings-patience = Minutes before a walk steps back
+settings-patience-hint = When nobody answers for longer than this, the last points are asked again.
+settings-no-minutes = “{ $typed }” is not a number of minutes.
+settings-no-minutes-hint = Type whole minutes, such as 10.
+settings-keep = Keep these
+settings-kept = Kept.
+settings-pin = Change the PIN
+settings-pin-change = Change it
+settings-pin-changed = The new PIN holds from now on.
+settings-about = About
+settings-about-what = Witness Mark walks you round your machine and keeps what you signed. It is no certificate and no substitute for manual, training or judgement.
