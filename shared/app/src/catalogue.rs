@@ -58,9 +58,10 @@ impl Catalogue {
     /// The first fault, with file and line.
     pub fn read(files: &BTreeMap<String, &str>) -> Result<Self, Fault> {
         let file = |path: &str| {
-            files.get(path).copied().ok_or_else(|| {
-                Fault::new("catalogue").text("where", path).text("why", "the file is missing")
-            })
+            files
+                .get(path)
+                .copied()
+                .ok_or_else(|| Fault::new("catalogue").text("where", path).text("why", "the file is missing"))
         };
         let under = |folder: &'static str| {
             files.iter().filter(move |(path, _)| path.starts_with(folder)).map(|(p, c)| (p.as_str(), *c))
@@ -129,7 +130,9 @@ impl Catalogue {
             };
             for occasion in &self.occasions {
                 compose(self.parts(), &machine, &occasion.id).map_err(|fault| {
-                    Fault::new("catalogue").text("where", format!("engines/{}.toml", sheet.id)).text("why", fault)
+                    Fault::new("catalogue")
+                        .text("where", format!("engines/{}.toml", sheet.id))
+                        .text("why", fault)
                 })?;
             }
         }

@@ -135,7 +135,12 @@ impl<'a> Teller<'a> {
         let mut author = self.tx.author(&seed.device(), machine)?;
         if machine.is_some() {
             // The story's clock is its own: what this device wrote since must not push it into the present.
-            author.clock = self.tx.history(machine.unwrap_or_default())?.and_then(|h| h.upto).map(|p| p.clock()).unwrap_or_default();
+            author.clock = self
+                .tx
+                .history(machine.unwrap_or_default())?
+                .and_then(|h| h.upto)
+                .map(|p| p.clock())
+                .unwrap_or_default();
         } else {
             author.clock = Default::default();
         }
@@ -166,7 +171,12 @@ impl<'a> Teller<'a> {
                 self.write(seed, Some(machine), later, &Body::Rectified(body))?;
             }
         }
-        self.write(owner, Some(machine), self.now - TimeDelta::minutes(5), &Body::Machine(self.describe(part)))?;
+        self.write(
+            owner,
+            Some(machine),
+            self.now - TimeDelta::minutes(5),
+            &Body::Machine(self.describe(part)),
+        )?;
         Ok(())
     }
 
@@ -178,10 +188,9 @@ impl<'a> Teller<'a> {
             name: part.name.clone(),
             engine: part.engine.clone(),
             fitted: fitted.map(|(name, _)| ((*name).to_owned(), String::new())).collect(),
-            reserve: part.repacked_days_ago.map(|days| Reserve {
-                repacked_on: Some(self.ago(days).date_naive()),
-                every_days: 365,
-            }),
+            reserve: part
+                .repacked_days_ago
+                .map(|days| Reserve { repacked_on: Some(self.ago(days).date_naive()), every_days: 365 }),
             hours: part.hours,
             flights: part.flights,
             note: part.note.clone(),
@@ -224,7 +233,8 @@ impl<'a> Teller<'a> {
         let history = self.history(machine)?;
         let machinery = self.house.machinery(&history);
         let machinery = machinery.ok_or_else(|| Fault::internal("the scenario names no known engine"))?;
-        let list = compose(self.house.catalogue.parts(), &machinery, &look.occasion).map_err(Fault::internal)?;
+        let list =
+            compose(self.house.catalogue.parts(), &machinery, &look.occasion).map_err(Fault::internal)?;
         let started = at - TimeDelta::seconds(i64::try_from(list.points().count() * 8).unwrap_or(0));
         let findings = list
             .points()
@@ -269,7 +279,11 @@ impl<'a> Teller<'a> {
         };
         let judged = judge(&point.ask, &given).map_err(Fault::internal)?;
         // A value without a limit is nothing the story wants to tell of.
-        let means = if look.found.contains_key(&point.id) { judged.means } else { judged.means.min(Meaning::Serviceable) };
+        let means = if look.found.contains_key(&point.id) {
+            judged.means
+        } else {
+            judged.means.min(Meaning::Serviceable)
+        };
         Ok(Finding {
             point: point.id.clone(),
             station: point.station.clone(),

@@ -95,9 +95,8 @@ pub fn unlock(store: &mut Store, house: &House, pin: &str) -> Result<SigningSeed
     let (own, sealed, fails, until) = store.read(|tx| {
         let own = signatory(tx)?.ok_or_else(|| Fault::new("not-begun"))?;
         let sealed = tx.setting("sealed-key")?.ok_or_else(|| Fault::new("key-missing"))?;
-        let number = |name| -> Result<i64, Fault> {
-            Ok(tx.setting(name)?.and_then(|n| n.parse().ok()).unwrap_or(0))
-        };
+        let number =
+            |name| -> Result<i64, Fault> { Ok(tx.setting(name)?.and_then(|n| n.parse().ok()).unwrap_or(0)) };
         Ok::<_, Fault>((own, sealed, number("pin-fails")?, number("pin-until")?))
     })?;
     // A clock set back can't lock the person out for longer than the longest wait.
@@ -166,11 +165,13 @@ fn check_new_pin(pin: &str) -> Result<(), Fault> {
 }
 
 fn box_key(pin: &str, sealed: &Sealed, pepper: &[u8]) -> Result<Zeroizing<[u8; 32]>, Fault> {
-    let params = Params::new(sealed.memory_kib, sealed.passes, sealed.lanes, Some(32)).map_err(Fault::internal)?;
+    let params =
+        Params::new(sealed.memory_kib, sealed.passes, sealed.lanes, Some(32)).map_err(Fault::internal)?;
     let argon = if pepper.is_empty() {
         Argon2::new(Algorithm::Argon2id, Version::V0x13, params)
     } else {
-        Argon2::new_with_secret(pepper, Algorithm::Argon2id, Version::V0x13, params).map_err(Fault::internal)?
+        Argon2::new_with_secret(pepper, Algorithm::Argon2id, Version::V0x13, params)
+            .map_err(Fault::internal)?
     };
     let salt = Base64::decode_vec(&sealed.salt).map_err(Fault::internal)?;
     let mut key = Zeroizing::new([0; 32]);

@@ -12,6 +12,7 @@ mod identity;
 mod pictures;
 mod platform;
 mod texts;
+mod unkept;
 mod usecases;
 mod validate;
 mod verdicts;

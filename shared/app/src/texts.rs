@@ -94,12 +94,7 @@ impl Texts {
         self.word(language, "day", None, &args)
     }
 
-    fn pattern(
-        &self,
-        language: &str,
-        id: &str,
-        attribute: Option<&str>,
-    ) -> Option<&Pattern<&str>> {
+    fn pattern(&self, language: &str, id: &str, attribute: Option<&str>) -> Option<&Pattern<&str>> {
         let message = self.languages.get(language)?.get_message(id)?;
         match attribute {
             None => message.value(),

@@ -67,7 +67,11 @@ pub fn validate_files(files: &[(String, String)]) -> Result<Vec<CatalogueFault>,
         match FileKind::of(file, text) {
             Some(FileKind::Words) => match Texts::read([(FALLBACK, file.as_str(), text.as_str())]) {
                 Ok(texts) => words.push(texts),
-                Err(fault) => faults.push(whole(file, format!("{:?}", fault.said.args), "see projectfluent.org's guide to the syntax")),
+                Err(fault) => faults.push(whole(
+                    file,
+                    format!("{:?}", fault.said.args),
+                    "see projectfluent.org's guide to the syntax",
+                )),
             },
             Some(FileKind::Drawing) => {
                 faults.extend(check_drawing(file, text));
@@ -135,11 +139,13 @@ impl Around<'_> {
     fn faults_of(&self, point: &Point) -> Vec<(String, &'static str)> {
         let mut faults = Vec::new();
         if !self.own.stations.iter().any(|station| station.id == point.station) {
-            faults.push((format!("there is no station `{}`", point.station), "stations.toml has the stations"));
+            faults
+                .push((format!("there is no station `{}`", point.station), "stations.toml has the stations"));
         }
         for occasion in &point.occasions {
             if !self.own.occasions.iter().any(|known| known.id == *occasion) {
-                faults.push((format!("there is no occasion `{occasion}`"), "occasions.toml has the occasions"));
+                faults
+                    .push((format!("there is no occasion `{occasion}`"), "occasions.toml has the occasions"));
             }
         }
         let drawing = self.drawings.get(point.drawing.as_str()).copied();
@@ -155,7 +161,10 @@ impl Around<'_> {
             let has = |texts: &Texts| texts.has(id, attribute);
             if !has(&self.own.texts) && !self.words.iter().any(has) {
                 let name = attribute.map_or_else(|| id.to_owned(), |attribute| format!("{id}.{attribute}"));
-                faults.push((format!("has no words `{name}`"), "add them to a .ftl file, and give that file too"));
+                faults.push((
+                    format!("has no words `{name}`"),
+                    "add them to a .ftl file, and give that file too",
+                ));
             }
         };
         let id = format!("point-{}", point.id);
@@ -175,7 +184,17 @@ fn has_focus(svg: &str, focus: &str) -> bool {
 
 /// A drawing is put into the page as it stands, so it may hold shapes and nothing that acts.
 fn check_drawing(file: &str, text: &str) -> Vec<CatalogueFault> {
-    const NEVER: &[&str] = &["<script", "<style", "<foreignobject", "<image", "href", "javascript:", "onload", "onclick", "id=\""];
+    const NEVER: &[&str] = &[
+        "<script",
+        "<style",
+        "<foreignobject",
+        "<image",
+        "href",
+        "javascript:",
+        "onload",
+        "onclick",
+        "id=\"",
+    ];
     let lower = text.to_lowercase();
     NEVER
         .iter()

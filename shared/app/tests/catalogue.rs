@@ -110,10 +110,13 @@ fn an_author_is_told_file_and_line() {
     let sheet = "id = \"x-1\"\nname = \"X\"\nkind = \"two-stroke\"\n\n[bands.a]\nlow = { value = 2, unit = \"mm\", unconfirmed = \"x\" }\nhigh = { value = 1, unit = \"mm\", unconfirmed = \"x\" }\n\n[values.b]\nvalue = 3\nunit = \"mm\"\n";
     let faults = check("x.toml", sheet);
     let told: Vec<String> = faults.iter().map(ToString::to_string).collect();
-    assert_eq!(told, [
-        "x.toml:5: band `a`: low lies above high",
-        "x.toml:9: value `b`: has no source and doesn't say that it is unconfirmed"
-    ]);
+    assert_eq!(
+        told,
+        [
+            "x.toml:5: band `a`: low lies above high",
+            "x.toml:9: value `b`: has no source and doesn't say that it is unconfirmed"
+        ]
+    );
     let faults = check("y.toml", "id = \"y\"\nkind = \"two-stroke\"\nname = \"Y\"\nspeed = 3\n");
     assert_eq!((faults[0].line, faults.len()), (4, 1), "{faults:?}");
     let point = "[[point]]\nid = \"p\"\nstation = \"nowhere\"\ncomponent = \"engine\"\noccasions = [\"before-flight\"]\nmust = true\ndrawing = \"cylinder\"\nfocus = \"moon\"\nanswer = [{ id = \"dry\", means = \"serviceable\" }, { id = \"wet\", means = \"unserviceable\" }]\n";

@@ -63,7 +63,8 @@ fn with_a_keychain_the_database_and_the_pin_alone_do_not_open_the_key() {
     let mut copied = App::new(Store::open(path).unwrap(), platform(&clock, 2, None)).unwrap();
     let fault = copied.machine_save(String::new(), Some(bramble()), PIN.into()).unwrap_err();
     assert_eq!(fault.kind, "keychain-missing");
-    let mut other = App::new(Store::open(path).unwrap(), platform(&clock, 2, Some(Chain::default()))).unwrap();
+    let mut other =
+        App::new(Store::open(path).unwrap(), platform(&clock, 2, Some(Chain::default()))).unwrap();
     let fault = other.machine_save(String::new(), Some(bramble()), PIN.into()).unwrap_err();
     assert_eq!(fault.kind, "keychain-missing");
     drop((copied, other));

@@ -170,10 +170,10 @@ fn a_missed_mandatory_point_grounds_and_is_said_back_before_signing() {
         progress = app.answer(walk.id.clone(), point, Some(given), 1.0).unwrap();
     }
     let summary = app.summary(walk.id.clone()).unwrap();
-    assert_eq!(summary.left.iter().map(|l| (l.id.as_str(), l.must)).collect::<Vec<_>>(), [
-        ("reserve-pin", true),
-        ("propeller-tracking", false)
-    ]);
+    assert_eq!(
+        summary.left.iter().map(|l| (l.id.as_str(), l.must)).collect::<Vec<_>>(),
+        [("reserve-pin", true), ("propeller-tracking", false)]
+    );
     assert_eq!(summary.hurried.len() as u32, summary.done, "one second is no look");
     assert_eq!(summary.preview.state, State::Grounded);
     let signed = app.sign(walk.id, PIN.into()).unwrap();
@@ -231,11 +231,23 @@ fn a_correction_makes_the_verdict_more_careful_never_less() {
     let machine = register(&mut app, bramble());
     let signed = walk_and_sign(&mut app, &clock, &machine, "before-flight", &[]);
     let page = app
-        .correct(signed.record.clone(), "cylinder-base".into(), "wet".into(), "I wiped it first.".into(), PIN.into())
+        .correct(
+            signed.record.clone(),
+            "cylinder-base".into(),
+            "wet".into(),
+            "I wiped it first.".into(),
+            PIN.into(),
+        )
         .unwrap();
     assert_eq!(page.card.verdict.state, State::Grounded);
     let page = app
-        .correct(signed.record.clone(), "cylinder-base".into(), "old-stain".into(), "No, only old.".into(), PIN.into())
+        .correct(
+            signed.record.clone(),
+            "cylinder-base".into(),
+            "old-stain".into(),
+            "No, only old.".into(),
+            PIN.into(),
+        )
         .unwrap();
     assert_eq!(page.card.verdict.state, State::Grounded, "a second thought repairs nothing");
     let record = app.record(signed.record).unwrap();

@@ -18,9 +18,8 @@ pub fn hurried(progress: &Progress, usual: impl Fn(&str) -> Option<f64>) -> Vec<
         .iter()
         .filter(|point| {
             progress.seen.get(*point).is_some_and(|seen| {
-                let least = usual(point).map_or(LEAST_LOOK, |median| {
-                    (median * HURRIED_SHARE).max(LEAST_LOOK)
-                });
+                let least =
+                    usual(point).map_or(LEAST_LOOK, |median| (median * HURRIED_SHARE).max(LEAST_LOOK));
                 seen.seconds < least
             })
         })

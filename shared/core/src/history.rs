@@ -10,7 +10,7 @@ use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
-use crate::list::{Meaning, Rememberance, ResolvedBand, Sourced, Source};
+use crate::list::{Meaning, Rememberance, ResolvedBand, Source, Sourced};
 use crate::record::{
     Body, Clock, Correction, DeviceId, Digest, Inspection, Left, LimitConfirmed, Machine, Record,
 };
@@ -192,7 +192,10 @@ impl History {
                 Meaning::Serviceable => self.clear(&finding.point, record, Meaning::Watch),
                 Meaning::Watch | Meaning::Unserviceable => self.see(
                     &finding.point,
-                    Sighting { passing: finding.passing, ..sighting(record, finding.means, &finding.title, &finding.words, body.hours) },
+                    Sighting {
+                        passing: finding.passing,
+                        ..sighting(record, finding.means, &finding.title, &finding.words, body.hours)
+                    },
                 ),
             }
         }

@@ -148,10 +148,7 @@ impl Quantity {
             return Ok(self);
         }
         if self.unit.dimension() != unit.dimension() {
-            return Err(UnitFault::OtherDimension {
-                from: self.unit.code(),
-                to: unit.code(),
-            });
+            return Err(UnitFault::OtherDimension { from: self.unit.code(), to: unit.code() });
         }
         let (factor, offset) = self.unit.to_si();
         let (wanted_factor, wanted_offset) = unit.to_si();

@@ -260,9 +260,9 @@ fn looks(q: Question<'_>) -> Vec<Reason> {
             )
         });
     }
-    let later = looks.iter().filter(|look| {
-        look.occasion != BEFORE_FLIGHT && look.at > full.at && day(look) == day(full)
-    });
+    let later = looks
+        .iter()
+        .filter(|look| look.occasion != BEFORE_FLIGHT && look.at > full.at && day(look) == day(full));
     for look in std::iter::once(full).chain(later) {
         reasons.extend(look.left.iter().map(|left| Reason {
             record: Some(look.record),
@@ -322,8 +322,7 @@ fn limits(q: Question<'_>) -> Vec<Reason> {
     let critical = sheet.bands.iter().filter(|(_, band)| band.get_ref().critical);
     critical
         .filter_map(|(name, _)| {
-            let confirmed: Option<ResolvedBand> =
-                q.history.confirmed.get(name).map(|(band, _)| band.clone());
+            let confirmed: Option<ResolvedBand> = q.history.confirmed.get(name).map(|(band, _)| band.clone());
             let band = confirmed.or_else(|| sheet.band(name))?;
             let (state, rule, say, clears) = if band.confirmed() {
                 return None;

@@ -66,7 +66,9 @@ pub fn save_file(folder: &Path, name: &str, text: &str) -> Result<PathBuf, Fault
         match fs::OpenOptions::new().write(true).create_new(true).open(&path) {
             Ok(mut file) => {
                 use std::io::Write;
-                file.write_all(text.as_bytes()).and_then(|()| file.sync_all()).map_err(|why| fault(&path, why))?;
+                file.write_all(text.as_bytes())
+                    .and_then(|()| file.sync_all())
+                    .map_err(|why| fault(&path, why))?;
                 break;
             }
             Err(why) if why.kind() == std::io::ErrorKind::AlreadyExists => {

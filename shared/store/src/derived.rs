@@ -93,8 +93,7 @@ impl Tx<'_> {
             .prepare("SELECT DISTINCT machine FROM record WHERE machine IS NOT NULL ORDER BY machine")?;
         let machines: Vec<String> = statement.query_map([], |row| row.get(0))?.collect::<Result<_, _>>()?;
         for machine in machines {
-            let machine: Uuid =
-                machine.parse().map_err(|_| StoreFault::Damaged("a machine's id".into()))?;
+            let machine: Uuid = machine.parse().map_err(|_| StoreFault::Damaged("a machine's id".into()))?;
             let records = self.records_of(Some(machine))?;
             for record in &records {
                 self.mark(record)?;

@@ -36,9 +36,12 @@ impl From<rusqlite::Error> for StoreFault {
         match fault.sqlite_error_code() {
             Some(ErrorCode::DiskFull) => Self::Full,
             Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => Self::Damaged(text),
-            Some(ErrorCode::SystemIoFailure | ErrorCode::CannotOpen | ErrorCode::ReadOnly | ErrorCode::PermissionDenied) => {
-                Self::Disk(text)
-            }
+            Some(
+                ErrorCode::SystemIoFailure
+                | ErrorCode::CannotOpen
+                | ErrorCode::ReadOnly
+                | ErrorCode::PermissionDenied,
+            ) => Self::Disk(text),
             Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => Self::Busy,
             _ => Self::Other(text),
         }

@@ -122,7 +122,8 @@ impl Tx<'_> {
     /// # Errors
     /// [`StoreFault`].
     pub fn version_vector(&self) -> Result<BTreeMap<DeviceId, u64>, StoreFault> {
-        let mut statement = self.inner.prepare_cached("SELECT device, max(seq) FROM record GROUP BY device")?;
+        let mut statement =
+            self.inner.prepare_cached("SELECT device, max(seq) FROM record GROUP BY device")?;
         let rows = statement.query_map([], |row| Ok((row.get(0)?, row.get::<_, i64>(1)?)))?;
         rows.map(|row| {
             let (device, seq) = row?;
@@ -135,7 +136,9 @@ impl Tx<'_> {
     fn clock(&self) -> Result<Clock, StoreFault> {
         let found = self
             .inner
-            .prepare_cached("SELECT clock_ms, clock_n FROM record ORDER BY clock_ms DESC, clock_n DESC LIMIT 1")?
+            .prepare_cached(
+                "SELECT clock_ms, clock_n FROM record ORDER BY clock_ms DESC, clock_n DESC LIMIT 1",
+            )?
             .query_row([], |row| Ok((row.get::<_, i64>(0)?, row.get(1)?)))
             .optional()?;
         found.map_or(Ok(Clock::default()), |(ms, n)| Ok(Clock { ms: unsigned(ms)?, n }))

@@ -40,13 +40,14 @@ impl App {
         let bundle = read_bundle(&text)?;
         let report = check(&bundle);
         let house = &self.house;
-        let people = report.trust.devices().map(|(device, standing)| Named {
-            id: device.0.clone(),
-            words: standing.person.clone(),
-        });
+        let people = report
+            .trust
+            .devices()
+            .map(|(device, standing)| Named { id: device.0.clone(), words: standing.person.clone() });
         let mut machines: Vec<Named> = Vec::new();
         for (_, record) in &bundle.records {
-            if let (Some(machine), Ok(Body::Machine(body))) = (record.payload.machine, record.payload.typed()) {
+            if let (Some(machine), Ok(Body::Machine(body))) = (record.payload.machine, record.payload.typed())
+            {
                 let machine = machine.to_string();
                 machines.retain(|named| named.id != machine);
                 machines.push(Named { id: machine, words: body.name });

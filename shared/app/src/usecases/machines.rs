@@ -146,9 +146,7 @@ fn end(name: &str, sheet: &Option<Sourced>, given: Option<Quantity>) -> Result<O
         (None, _) => Ok(None),
         (Some(_), None) => Err(Fault::new("limit-end-missing").text("end", name)),
         (Some(sheet), Some(given)) => {
-            given
-                .to(sheet.unit)
-                .map_err(|fault| Fault::new("unit").text("why", fault))?;
+            given.to(sheet.unit).map_err(|fault| Fault::new("unit").text("why", fault))?;
             if given.value < 0.0 && given.unit.dimension() != Unit::Celsius.dimension() {
                 return Err(Fault::new("number-negative").text("what", name));
             }
@@ -250,7 +248,8 @@ impl House {
     pub(crate) fn page(&self, tx: &Tx<'_>, machine: Uuid) -> Result<MachinePage, Fault> {
         let history = self.known(tx, machine)?;
         let people = self.people(tx)?;
-        let (description, _) = history.machine.clone().ok_or_else(|| Fault::new("no-such").text("what", machine))?;
+        let (description, _) =
+            history.machine.clone().ok_or_else(|| Fault::new("no-such").text("what", machine))?;
         let open = history.open.iter().filter_map(|open| {
             let leading = open.leading()?;
             let by = people.get(&leading.device).cloned().unwrap_or_else(|| leading.device.short());

@@ -1,6 +1,8 @@
 //! The use cases, by what they are about.
 
 mod bundles;
+mod finding;
+mod listing;
 mod machines;
 mod photos;
 mod records;

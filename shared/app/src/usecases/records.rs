@@ -43,11 +43,7 @@ impl App {
             let history = self.house.known(tx, machine)?;
             let open = history.open_at(&point).and_then(|open| open.leading());
             let open = open.ok_or_else(|| Fault::new("nothing-open").text("point", &point))?;
-            Ok(Body::Rectified(Rectified {
-                point: point.clone(),
-                opened_by: open.record,
-                how: how.clone(),
-            }))
+            Ok(Body::Rectified(Rectified { point: point.clone(), opened_by: open.record, how: how.clone() }))
         };
         self.store.read(open)?;
         let seed = identity::unlock(&mut self.store, &self.house, &pin)?;
@@ -80,9 +76,10 @@ impl App {
             let finding = inspection.findings.iter().find(|finding| finding.point == point);
             let finding = finding.ok_or_else(|| Fault::new("no-such-point").text("point", &point))?;
             let choices = self.house.choices_for(tx, &record, &inspection, finding)?;
-            let choice = choices.into_iter().find(|choice| choice.id == answer).ok_or_else(|| {
-                Fault::new("no-such-answer").text("answer", &answer).text("point", &point)
-            })?;
+            let choice = choices
+                .into_iter()
+                .find(|choice| choice.id == answer)
+                .ok_or_else(|| Fault::new("no-such-answer").text("answer", &answer).text("point", &point))?;
             let correction = Correction {
                 of: name,
                 point: point.clone(),

@@ -205,8 +205,7 @@ impl House {
         let stand_in = SigningSeed::from_bytes(&[0; 32]);
         let mut author = tx.author(&stand_in.device(), Some(machine))?;
         author.seen = tx.version_vector()?;
-        let record =
-            author.write(&Body::Inspection(body), Some(machine), self.now(), &[0; 10], &stand_in)?;
+        let record = author.write(&Body::Inspection(body), Some(machine), self.now(), &[0; 10], &stand_in)?;
         let mut history = self.known(tx, machine)?;
         history.take(&record);
         let mut people = self.people(tx)?;

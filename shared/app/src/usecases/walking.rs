@@ -198,7 +198,9 @@ impl House {
     pub(crate) fn composed(&self, tx: &Tx<'_>, machine: Uuid, occasion: &str) -> Result<DraftBody, Fault> {
         if !self.catalogue.occasions.iter().any(|known| known.id == occasion) {
             let known: Vec<_> = self.catalogue.occasions.iter().map(|o| o.id.as_str()).collect();
-            return Err(Fault::new("no-such-occasion").text("occasion", occasion).text("known", known.join(", ")));
+            return Err(Fault::new("no-such-occasion")
+                .text("occasion", occasion)
+                .text("known", known.join(", ")));
         }
         let history = self.known(tx, machine)?;
         let machinery = self.machinery(&history).ok_or_else(|| {
@@ -253,7 +255,9 @@ impl House {
             JudgeFault::NoSuchAnswer(answer) => {
                 Fault::new("no-such-answer").text("answer", answer).text("point", &point.id)
             }
-            JudgeFault::WrongKind(what) => Fault::new("answer-kind").text("what", what).text("point", &point.id),
+            JudgeFault::WrongKind(what) => {
+                Fault::new("answer-kind").text("what", what).text("point", &point.id)
+            }
             JudgeFault::Unit(fault) => Fault::new("unit").text("why", fault),
         })
     }

@@ -91,10 +91,7 @@ pub fn bramble() -> Machine {
         name: "Thistle".into(),
         engine: "bramble-125".into(),
         fitted: [("reserve".to_owned(), "R-1".to_owned())].into(),
-        reserve: Some(Reserve {
-            repacked_on: Some("2026-01-10".parse().unwrap()),
-            every_days: 365,
-        }),
+        reserve: Some(Reserve { repacked_on: Some("2026-01-10".parse().unwrap()), every_days: 365 }),
         hours: 12.5,
         flights: 20,
         note: String::new(),

@@ -216,10 +216,7 @@ fn faults_of(point: &Point) -> Vec<(String, &'static str)> {
         faults.push(("is on no list".into(), "name at least one occasion"));
     }
     match (&point.measure, point.answer.is_empty()) {
-        (None, true) => faults.push((
-            "can't be answered".into(),
-            "give it answers, or a measure",
-        )),
+        (None, true) => faults.push(("can't be answered".into(), "give it answers, or a measure")),
         (Some(_), false) => faults.push((
             "has answers and a measure".into(),
             "keep one of the two; make two points if both are wanted",
@@ -238,7 +235,9 @@ fn faults_of(point: &Point) -> Vec<(String, &'static str)> {
             if ids.len() != point.answer.len() {
                 faults.push(("two answers have the same id".into(), "rename one"));
             }
-            faults.extend(ids.iter().filter(|id| !is_id(id)).map(|id| (format!("`{id}` is not an id"), ID_HINT)));
+            faults.extend(
+                ids.iter().filter(|id| !is_id(id)).map(|id| (format!("`{id}` is not an id"), ID_HINT)),
+            );
             if !point.answer.iter().any(|answer| answer.means == Meaning::Serviceable) {
                 faults.push(("no answer is serviceable".into(), "say what good looks like"));
             }

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
-use super::authored::{Answer, Measure, Meaning, Point, Station};
+use super::authored::{Answer, Meaning, Measure, Point, Station};
 use super::sheet::{ResolvedBand, Sheet};
 use crate::record::Digest;
 

@@ -8,8 +8,13 @@ mod judge;
 mod sheet;
 mod walk;
 
-pub use authored::{Answer, Fragment, Measure, Meaning, Occasion, Point, Station, Valid, When, read_fragment, read_occasions, read_stations};
-pub use compose::{Ask, Filling, List, ListPoint, ListStation, Machinery, MissingBand, Parts, Rememberance, compose};
+pub use authored::{
+    Answer, Fragment, Meaning, Measure, Occasion, Point, Station, Valid, When, read_fragment, read_occasions,
+    read_stations,
+};
+pub use compose::{
+    Ask, Filling, List, ListPoint, ListStation, Machinery, MissingBand, Parts, Rememberance, compose,
+};
 pub use fault::{CatalogueFault, line_at};
 pub use judge::{JudgeFault, Judged, judge};
 pub use sheet::{Band, EngineKind, ResolvedBand, Sheet, Source, Sourced, read_sheet};

@@ -228,14 +228,12 @@ fn faults_of(sourced: &Sourced) -> Vec<(String, &'static str)> {
             "has no source and doesn't say that it is unconfirmed".into(),
             "add source = { document, page }, or unconfirmed = \"why\"",
         )),
-        (Some(_), Some(_)) => faults.push((
-            "has a source and says that it is unconfirmed".into(),
-            "keep one of the two",
-        )),
-        (Some(_), None) if sourced.value.is_none() => faults.push((
-            "has a source but no value".into(),
-            "add the value, or say that it is unconfirmed",
-        )),
+        (Some(_), Some(_)) => {
+            faults.push(("has a source and says that it is unconfirmed".into(), "keep one of the two"))
+        }
+        (Some(_), None) if sourced.value.is_none() => {
+            faults.push(("has a source but no value".into(), "add the value, or say that it is unconfirmed"))
+        }
         _ => {}
     }
     if sourced.value.is_some_and(|value| !value.is_finite()) {

@@ -161,7 +161,8 @@ pub fn progress(steps: &[Step]) -> Progress {
                 let before = p.seen.remove(point);
                 let spent = before.as_ref().map_or(0.0, |seen| seen.seconds);
                 p.before.entry(point.clone()).or_default().extend(before);
-                p.seen.insert(point.clone(), Seen { given: given.clone(), at: *at, seconds: spent + seconds });
+                p.seen
+                    .insert(point.clone(), Seen { given: given.clone(), at: *at, seconds: spent + seconds });
                 p.again.remove(point);
                 p.left.remove(point);
                 p.order.retain(|earlier| earlier != point);

@@ -118,10 +118,11 @@ pub fn check(bundle: &Bundle) -> Report {
             Signature::UnknownKey => Some(Checked::UnknownKey),
             Signature::Revoked => Some(Checked::RevokedKey),
         };
-        let body = record.payload.typed().err().map(|why| Checked::Malformed {
-            kind: record.payload.kind.clone(),
-            why: why.to_string(),
-        });
+        let body = record
+            .payload
+            .typed()
+            .err()
+            .map(|why| Checked::Malformed { kind: record.payload.kind.clone(), why: why.to_string() });
         faults.extend(signature.into_iter().chain(body).map(|fault| at(*line, record, fault)));
     }
     let line_of = |digest: &Digest| bundle.records.iter().find(|(_, r)| r.digest == *digest);
@@ -137,8 +138,9 @@ pub fn check(bundle: &Bundle) -> Report {
             ChainFault::Broken { record, .. } => {
                 faults.extend(line_of(&record).map(|(line, r)| at(*line, r, Checked::BrokenChain)));
             }
-            ChainFault::Forked { record, other, .. } => faults
-                .extend(line_of(&record).map(|(line, r)| at(*line, r, Checked::ForkedChain { other }))),
+            ChainFault::Forked { record, other, .. } => {
+                faults.extend(line_of(&record).map(|(line, r)| at(*line, r, Checked::ForkedChain { other })))
+            }
         }
     }
     faults.sort_by_key(|fault| fault.line.unwrap_or(usize::MAX));

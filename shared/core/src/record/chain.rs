@@ -48,6 +48,9 @@ pub fn check_chain<'a>(records: impl IntoIterator<Item = &'a Record>) -> Vec<Cha
     let mut whole: BTreeMap<&DeviceId, BTreeMap<u64, &Record>> = BTreeMap::new();
     let mut of: BTreeMap<(&DeviceId, Option<Uuid>), BTreeMap<u64, &Record>> = BTreeMap::new();
     let mut faults = Vec::new();
+    // In an order of their own, so that a fork is told alike whatever the order of the file.
+    let mut records: Vec<&Record> = records.into_iter().collect();
+    records.sort_by_key(|record| record.digest);
     for record in records {
         let payload = &record.payload;
         let by_seq = whole.entry(&payload.device).or_default();
@@ -62,7 +65,15 @@ pub fn check_chain<'a>(records: impl IntoIterator<Item = &'a Record>) -> Vec<Cha
             }
             _ => by_seq.insert(payload.seq, record),
         };
-        of.entry((&payload.device, payload.machine)).or_default().insert(payload.of_seq, record);
+        let by_of_seq = of.entry((&payload.device, payload.machine)).or_default();
+        match by_of_seq.get(&payload.of_seq) {
+            Some(other) if other.digest != record.digest => faults.push(ChainFault::Forked {
+                device: payload.device.clone(),
+                record: record.digest,
+                other: other.digest,
+            }),
+            _ => drop(by_of_seq.insert(payload.of_seq, record)),
+        }
     }
     for ((device, machine), chain) in &of {
         let mut expected: u64 = 1;

@@ -92,12 +92,8 @@ impl Record {
     pub fn sign(payload: &Payload, seed: &SigningSeed) -> Result<Self, EnvelopeFault> {
         let text = serde_json_canonicalizer::to_string(payload)
             .map_err(|fault| EnvelopeFault::Payload(fault.to_string()))?;
-        let header = Header {
-            alg: "Ed25519".into(),
-            b64: false,
-            crit: vec!["b64".into()],
-            kid: seed.device(),
-        };
+        let header =
+            Header { alg: "Ed25519".into(), b64: false, crit: vec!["b64".into()], kid: seed.device() };
         let header = serde_json_canonicalizer::to_string(&header)
             .map_err(|fault| EnvelopeFault::Payload(fault.to_string()))?;
         let protected = Base64UrlUnpadded::encode_string(header.as_bytes());
@@ -114,8 +110,8 @@ impl Record {
     /// # Errors
     /// [`EnvelopeFault`].
     pub fn read(line: &str) -> Result<Self, EnvelopeFault> {
-        let envelope = serde_json::from_str(line)
-            .map_err(|fault| EnvelopeFault::NotAnEnvelope(fault.to_string()))?;
+        let envelope =
+            serde_json::from_str(line).map_err(|fault| EnvelopeFault::NotAnEnvelope(fault.to_string()))?;
         Self::parse(envelope)
     }
 
@@ -164,8 +160,8 @@ impl Record {
     }
 }
 
-/// RFC 7797 § 3: the encoded header, a dot, the payload's own bytes.
-fn signing_input(protected: &str, payload: &str) -> Vec<u8> {
+/// RFC 7797 § 3: what is signed is the encoded header, a dot, the payload's own bytes.
+pub fn signing_input(protected: &str, payload: &str) -> Vec<u8> {
     [protected.as_bytes(), b".", payload.as_bytes()].concat()
 }
 

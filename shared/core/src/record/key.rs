@@ -57,11 +57,7 @@ pub enum KeyFault {
 impl Jwk {
     /// The JWK of these 32 public bytes.
     pub fn from_bytes(public: &[u8; 32]) -> Self {
-        Self {
-            crv: "Ed25519".into(),
-            kty: "OKP".into(),
-            x: Base64UrlUnpadded::encode_string(public),
-        }
+        Self { crv: "Ed25519".into(), kty: "OKP".into(), x: Base64UrlUnpadded::encode_string(public) }
     }
 
     /// The key, when it is one and isn't weak.

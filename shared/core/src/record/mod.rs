@@ -22,7 +22,7 @@ pub use bundle::{Bundle, BundleFault, Checked, LineFault, Report, check, read_bu
 pub use chain::{ChainFault, check_chain};
 pub use clock::Clock;
 pub use digest::Digest;
-pub use envelope::{Envelope, EnvelopeFault, Record, Signature};
+pub use envelope::{Envelope, EnvelopeFault, Record, Signature, signing_input};
 pub use key::{DeviceId, Jwk, KeyFault, SigningSeed};
 pub use payload::Payload;
 pub use trust::{Standing, Trust};

@@ -32,12 +32,16 @@ pub struct Trust {
 
 impl Trust {
     /// Reads the member and revocation records out of a set; only those whose own signature is good count.
-    pub fn from_records<'a>(records: impl IntoIterator<Item = &'a Record> + Clone) -> Self {
+    pub fn from_records<'a>(records: impl IntoIterator<Item = &'a Record>) -> Self {
+        // In causal order, whatever the order of the file: where two revocations cross, or a device
+        // states itself twice, every reader decides alike.
+        let mut records: Vec<&Record> = records.into_iter().collect();
+        records.sort_by_key(|r| (r.payload.clock, &r.payload.device, r.payload.seq, r.digest));
         let mut trust = Self::default();
-        for record in records.clone() {
+        for record in &records {
             trust.admit(record);
         }
-        for record in records {
+        for record in &records {
             trust.revoke(record);
         }
         trust

@@ -1,0 +1,243 @@
+//! A small world for the laws: named devices that write records and now and then meet, so that
+//! each knows only what it has seen.
+
+#![allow(dead_code)]
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use chrono::{DateTime, FixedOffset, TimeDelta};
+use uuid::Uuid;
+use witnessmark_core::history::{BEFORE_FLIGHT, History};
+use witnessmark_core::list::{Meaning, Sheet, read_sheet};
+use witnessmark_core::record::{
+    Author, Body, Correction, DeviceId, Digest, Finding, Inspection, Left, LimitConfirmed, Machine, Member,
+    Position, Record, Rectified, Reserve, SigningSeed,
+};
+use witnessmark_core::verdict::{Question, Verdict, judge};
+
+pub const DAY: &str = "2026-05-02T12:00:00+02:00";
+
+pub fn at(text: &str) -> DateTime<FixedOffset> {
+    DateTime::parse_from_rfc3339(text).unwrap()
+}
+
+/// The machine that all is about.
+pub fn machine() -> Uuid {
+    Uuid::from_u128(0x0192_0000_0000_7000_8000_0000_0000_0001)
+}
+
+pub fn other_machine() -> Uuid {
+    Uuid::from_u128(0x0192_0000_0000_7000_8000_0000_0000_0002)
+}
+
+/// One phone.
+pub struct Device {
+    pub seed: SigningSeed,
+    pub knows: BTreeSet<usize>,
+    /// How far its clock is off.
+    pub skew: TimeDelta,
+}
+
+/// Some phones and all they wrote.
+pub struct World {
+    pub devices: Vec<Device>,
+    pub records: Vec<Record>,
+    pub now: DateTime<FixedOffset>,
+}
+
+impl World {
+    /// So many phones, of one person each, that have not met.
+    pub fn new(phones: u8) -> Self {
+        let devices = (0..phones).map(|n| Device {
+            seed: SigningSeed::from_bytes(&[n + 1; 32]),
+            knows: BTreeSet::new(),
+            skew: TimeDelta::zero(),
+        });
+        let mut world = Self { devices: devices.collect(), records: Vec::new(), now: at(DAY) };
+        for n in 0..usize::from(phones) {
+            let member = Member {
+                person: Uuid::from_u128(n as u128 + 1),
+                name: format!("Invented pilot {n}"),
+                key: world.devices[n].seed.jwk(),
+                invented: true,
+            };
+            world.write(n, None, Body::Member(member));
+        }
+        world
+    }
+
+    /// One phone that has described its machine and looked it over today: fit.
+    pub fn fit() -> Self {
+        let mut world = Self::new(1);
+        world.write(0, Some(machine()), Body::Machine(described()));
+        world.write(0, Some(machine()), look(vec![]));
+        world
+    }
+
+    pub fn id(&self, device: usize) -> DeviceId {
+        self.devices[device].seed.device()
+    }
+
+    /// The next record of a phone, from what it knows; a minute passes.
+    pub fn write(&mut self, device: usize, machine: Option<Uuid>, body: Body) -> Digest {
+        self.now += TimeDelta::minutes(1);
+        let own = self.id(device);
+        let phone = &self.devices[device];
+        let known: Vec<&Record> = phone.knows.iter().map(|n| &self.records[*n]).collect();
+        let position = |seq: fn(&Record) -> u64, of: &dyn Fn(&Record) -> bool| {
+            let mine = known.iter().filter(|r| r.payload.device == own && of(r));
+            mine.max_by_key(|r| seq(r)).map(|r| Position { seq: seq(r), digest: r.digest })
+        };
+        let mut seen: BTreeMap<DeviceId, u64> = BTreeMap::new();
+        for record in known.iter().filter(|r| r.payload.device != own) {
+            let latest = seen.entry(record.payload.device.clone()).or_default();
+            *latest = (*latest).max(record.payload.seq);
+        }
+        let author = Author {
+            last: position(|r| r.payload.seq, &|_| true),
+            last_of: position(|r| r.payload.of_seq, &|r| r.payload.machine == machine),
+            seen,
+            clock: known.iter().map(|r| r.payload.clock).max().unwrap_or_default(),
+        };
+        let salt = (self.records.len() as u64).to_be_bytes();
+        let salt: Vec<u8> = salt.into_iter().chain([7, 7]).collect();
+        let time = self.now + phone.skew;
+        let record =
+            author.write(&body, machine, time, salt.as_slice().try_into().unwrap(), &phone.seed).unwrap();
+        let digest = record.digest;
+        self.records.push(record);
+        self.devices[device].knows.insert(self.records.len() - 1);
+        digest
+    }
+
+    /// Two phones tell each other all they know.
+    pub fn meet(&mut self, one: usize, two: usize) {
+        let both: BTreeSet<usize> = self.devices[one].knows.union(&self.devices[two].knows).copied().collect();
+        self.devices[one].knows = both.clone();
+        self.devices[two].knows = both;
+    }
+
+    pub fn history(&self) -> History {
+        History::of(machine(), &self.records)
+    }
+
+    /// The verdict of someone who has all records, a minute later.
+    pub fn verdict(&self) -> Verdict {
+        verdict_of(&self.history(), &confirmed_sheet(), self.now + TimeDelta::minutes(1))
+    }
+}
+
+pub fn verdict_of(history: &History, sheet: &Sheet, now: DateTime<FixedOffset>) -> Verdict {
+    judge(Question { history, sheet: Some(sheet), now, people: &BTreeMap::new(), split: &[], refused: 0 })
+}
+
+/// A data sheet whose one critical band ends as given.
+pub fn sheet(low: &str, high: &str) -> Sheet {
+    let text = format!(
+        "id = \"invented\"\nname = \"Invented\"\nkind = \"two-stroke\"\n\
+         [bands.head-nut-torque]\ncritical = true\nlow = {{ {low} unit = \"N.m\" }}\nhigh = {{ {high} unit = \"N.m\" }}\n"
+    );
+    read_sheet("invented.toml", &text).unwrap()
+}
+
+pub const SOURCED: &str = "value = 14, source = { document = \"invented manual\", page = \"1\" },";
+pub const UNCONFIRMED: &str = "value = 14, unconfirmed = \"common practice, no source\",";
+pub const NO_NUMBER: &str = "unconfirmed = \"nobody knows\",";
+
+pub fn confirmed_sheet() -> Sheet {
+    sheet(SOURCED, SOURCED)
+}
+
+pub fn described() -> Machine {
+    Machine {
+        name: "Invented machine".into(),
+        engine: "invented".into(),
+        fitted: BTreeMap::from([("reserve".into(), String::new())]),
+        reserve: Some(Reserve { repacked_on: Some(at(DAY).date_naive()), every_days: 365 }),
+        hours: 10.0,
+        flights: 20,
+        note: String::new(),
+        invented: true,
+    }
+}
+
+pub fn finding(point: &str, means: Meaning) -> Finding {
+    Finding {
+        point: point.into(),
+        station: "engine".into(),
+        component: "engine".into(),
+        title: format!("Look at {point}"),
+        means,
+        passing: false,
+        answer: Some("seen".into()),
+        words: format!("{means:?}"),
+        measured: None,
+        band: None,
+        note: String::new(),
+        photos: Vec::new(),
+        at: at(DAY),
+        seconds: 8.0,
+        before: Vec::new(),
+    }
+}
+
+pub fn passing(point: &str, means: Meaning) -> Finding {
+    Finding { passing: true, ..finding(point, means) }
+}
+
+/// A full look before flight with these findings and nothing left.
+pub fn look(findings: Vec<Finding>) -> Body {
+    inspection(BEFORE_FLIGHT, findings, vec![])
+}
+
+pub fn inspection(occasion: &str, findings: Vec<Finding>, left: Vec<Left>) -> Body {
+    Body::Inspection(Inspection {
+        occasion: occasion.into(),
+        list: Digest::of(occasion.as_bytes()),
+        language: "en".into(),
+        started: at(DAY),
+        finished: at(DAY),
+        hours: 10.0,
+        flights: 20,
+        findings,
+        left,
+        stepped_back: Vec::new(),
+        hurried: Vec::new(),
+    })
+}
+
+pub fn left(point: &str, must: bool) -> Left {
+    Left { point: point.into(), title: format!("Look at {point}"), must }
+}
+
+pub fn rectified(point: &str, opened_by: Digest) -> Body {
+    Body::Rectified(Rectified { point: point.into(), opened_by, how: "renewed".into() })
+}
+
+pub fn correction(of: Digest, point: &str, means: Meaning) -> Body {
+    Body::Correction(Correction {
+        of,
+        point: point.into(),
+        title: format!("Look at {point}"),
+        words: format!("{means:?} after all"),
+        means,
+        reason: "looked once more".into(),
+    })
+}
+
+pub fn limit(low: Option<f64>, high: Option<f64>) -> Body {
+    let quantity = |value: f64| {
+        witnessmark_core::units::Quantity::new(value, witnessmark_core::units::Unit::NewtonMetre)
+    };
+    Body::LimitConfirmed(LimitConfirmed {
+        band: "head-nut-torque".into(),
+        low: low.map(quantity),
+        high: high.map(quantity),
+        document: "invented manual".into(),
+        page: "1".into(),
+    })
+}
+
+pub fn unknown() -> Body {
+    Body::Unknown { kind: "component-fitted".into(), body: serde_json::json!({ "part": "starter" }) }
+}

@@ -1,0 +1,267 @@
+//! The log and what is derived from it.
+
+use std::collections::BTreeMap;
+
+use chrono::{DateTime, FixedOffset, TimeDelta};
+use uuid::Uuid;
+use witnessmark_core::list::Meaning;
+use witnessmark_core::record::{
+    Author, Body, Clock, Digest, Finding, Inspection, Jwk, Machine, Member, Position, Record, Rectified,
+    SigningSeed,
+};
+use witnessmark_store::{Draft, DraftState, Photo, Store, StoreFault};
+
+fn now() -> DateTime<FixedOffset> {
+    DateTime::parse_from_rfc3339("2026-05-02T06:41:07+02:00").unwrap()
+}
+
+fn machine() -> Body {
+    Body::Machine(Machine {
+        name: "Thistle".into(),
+        engine: "bramble-125".into(),
+        fitted: BTreeMap::new(),
+        reserve: None,
+        hours: 1.0,
+        flights: 1,
+        note: String::new(),
+        invented: false,
+    })
+}
+
+fn found(point: &str, means: Meaning) -> Body {
+    let finding = Finding {
+        point: point.into(),
+        station: "engine".into(),
+        component: "engine".into(),
+        title: "Cylinder base".into(),
+        means,
+        passing: false,
+        answer: Some("wet".into()),
+        words: "Wet".into(),
+        measured: None,
+        band: None,
+        note: String::new(),
+        photos: Vec::new(),
+        at: now(),
+        seconds: 5.0,
+        before: Vec::new(),
+    };
+    Body::Inspection(Inspection {
+        occasion: "before-flight".into(),
+        list: Digest::of(b"list"),
+        language: "en".into(),
+        started: now(),
+        finished: now(),
+        hours: 1.0,
+        flights: 1,
+        findings: vec![finding],
+        left: Vec::new(),
+        stepped_back: Vec::new(),
+        hurried: Vec::new(),
+    })
+}
+
+/// A device that writes without a store: it knows only what it is told.
+struct Pen {
+    seed: SigningSeed,
+    author: Author,
+    minutes: i64,
+}
+
+impl Pen {
+    fn new(secret: u8) -> Self {
+        Self { seed: SigningSeed::from_bytes(&[secret; 32]), author: Author::default(), minutes: 0 }
+    }
+
+    fn write(&mut self, about: Uuid, body: &Body) -> Record {
+        self.minutes += 1;
+        let at = now() + TimeDelta::minutes(self.minutes);
+        let record = self.author.write(body, Some(about), at, &[self.minutes as u8; 10], &self.seed).unwrap();
+        let place = |seq| Some(Position { seq, digest: record.digest });
+        self.author.last = place(record.payload.seq);
+        self.author.last_of = place(record.payload.of_seq);
+        self.author.clock = record.payload.clock;
+        record
+    }
+
+    fn learn(&mut self, record: &Record) {
+        self.author.seen.insert(record.payload.device.clone(), record.payload.seq);
+        self.author.clock = self.author.clock.max(record.payload.clock);
+    }
+}
+
+fn append(store: &mut Store, record: &Record) -> bool {
+    store.write(|tx| tx.append(record)).unwrap()
+}
+
+#[test]
+fn a_record_taken_twice_is_there_once() {
+    let mut store = Store::open(":memory:").unwrap();
+    let about = Uuid::from_u128(1);
+    let record = Pen::new(1).write(about, &machine());
+    assert!(append(&mut store, &record));
+    assert!(!append(&mut store, &record));
+    let (records, read) = store
+        .read(|tx| Ok::<_, StoreFault>((tx.records_of(Some(about))?, tx.record(&record.digest)?)))
+        .unwrap();
+    assert_eq!(records, [record.clone()]);
+    assert_eq!(read.unwrap().envelope, record.envelope, "byte for byte");
+}
+
+#[test]
+fn a_late_record_gives_the_history_that_order_gives() {
+    let about = Uuid::from_u128(2);
+    let (mut a, mut b) = (Pen::new(1), Pen::new(2));
+    let first = a.write(about, &machine());
+    b.learn(&first);
+    let defect = b.write(about, &found("cylinder-base", Meaning::Unserviceable));
+    a.learn(&defect);
+    a.minutes += 5;
+    let righted =
+        Rectified { point: "cylinder-base".into(), opened_by: defect.digest, how: "renewed".into() };
+    let righted = a.write(about, &Body::Rectified(righted));
+    let orders = [[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]];
+    let records = [first, defect, righted];
+    let mut histories = Vec::new();
+    for order in orders {
+        let mut store = Store::open(":memory:").unwrap();
+        for index in order {
+            append(&mut store, &records[index]);
+        }
+        let incremental = store.read(|tx| tx.history(about)).unwrap().unwrap();
+        store.write(|tx| tx.rebuild()).unwrap();
+        let rebuilt = store.read(|tx| tx.history(about)).unwrap().unwrap();
+        assert_eq!(incremental, rebuilt, "derived as it came, and derived anew");
+        histories.push(rebuilt);
+    }
+    assert!(histories.iter().all(|history| *history == histories[0]));
+    assert!(histories[0].open.is_empty());
+}
+
+#[test]
+fn everything_derived_is_rebuilt_from_the_log_alone() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("w.db");
+    let path = path.to_str().unwrap();
+    let about = Uuid::from_u128(3);
+    let mut pen = Pen::new(1);
+    let mut store = Store::open(path).unwrap();
+    append(&mut store, &pen.write(about, &machine()));
+    for _ in 0..20 {
+        append(&mut store, &pen.write(about, &found("cylinder-base", Meaning::Watch)));
+    }
+    let look = |store: &mut Store| {
+        store
+            .read(|tx| {
+                let device = pen.seed.device();
+                Ok::<_, StoreFault>((
+                    tx.history(about)?,
+                    tx.timeline(about, 100)?,
+                    tx.pace(&device, "cylinder-base")?,
+                ))
+            })
+            .unwrap()
+    };
+    let before = look(&mut store);
+    assert_eq!(before.1.len(), 21);
+    drop(store);
+    let raw = rusqlite::Connection::open(path).unwrap();
+    raw.execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM pace;").unwrap();
+    drop(raw);
+    let mut store = Store::open(path).unwrap();
+    store.write(|tx| tx.rebuild()).unwrap();
+    assert_eq!(look(&mut store), before);
+}
+
+#[test]
+fn the_next_record_follows_both_chains_and_everything_seen() {
+    let mut store = Store::open(":memory:").unwrap();
+    let (one, other) = (Uuid::from_u128(4), Uuid::from_u128(5));
+    let mut pen = Pen::new(1);
+    let first = pen.write(one, &machine());
+    append(&mut store, &first);
+    pen.author.last_of = None;
+    append(&mut store, &pen.write(other, &machine()));
+    let far = Clock { ms: 9_000_000_000_000, n: 3 };
+    let mut stranger = Pen::new(2);
+    stranger.author.clock = far;
+    let strange = stranger.write(one, &machine());
+    append(&mut store, &strange);
+    let author = store.read(|tx| tx.author(&pen.seed.device(), Some(one))).unwrap();
+    assert_eq!(author.last.unwrap().seq, 2);
+    assert_eq!(author.last_of.unwrap(), Position { seq: 1, digest: first.digest });
+    assert_eq!(author.seen, BTreeMap::from([(strange.payload.device.clone(), 1)]));
+    assert!(author.clock > far, "never behind what was seen");
+}
+
+#[test]
+fn a_newer_database_is_refused_and_left_alone() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("w.db");
+    let path = path.to_str().unwrap();
+    drop(Store::open(path).unwrap());
+    let raw = rusqlite::Connection::open(path).unwrap();
+    raw.pragma_update(None, "user_version", 99).unwrap();
+    drop(raw);
+    let before = std::fs::read(path).unwrap();
+    assert!(matches!(Store::open(path), Err(StoreFault::Newer { found: 99, .. })));
+    assert_eq!(std::fs::read(path).unwrap(), before);
+}
+
+#[test]
+fn a_full_disk_is_told_and_leaves_nothing_behind() {
+    let mut store = Store::open(":memory:").unwrap();
+    store.limit_pages(60).unwrap();
+    let draft = Draft {
+        id: Uuid::from_u128(6),
+        machine: Uuid::from_u128(7),
+        occasion: "before-flight".into(),
+        state: DraftState::Open,
+        started: now().to_rfc3339(),
+        body: "{}".into(),
+    };
+    store.write(|tx| tx.draft_begin(&draft)).unwrap();
+    let photo = Photo { media: "image/jpeg".into(), bytes: vec![7; 1 << 20] };
+    let fault = store.write(|tx| {
+        tx.draft_close(draft.id, DraftState::Aside)?;
+        tx.photo_keep(&photo)
+    });
+    assert!(matches!(fault, Err(StoreFault::Full)), "{fault:?}");
+    let kept = store.read(|tx| tx.draft(draft.id)).unwrap().unwrap();
+    assert_eq!(kept.state, DraftState::Open, "the whole transaction is undone");
+    store.limit_pages(10_000).unwrap();
+    let digest = store.write(|tx| tx.photo_keep(&photo)).unwrap();
+    assert_eq!(store.read(|tx| tx.photo(&digest)).unwrap().unwrap(), photo);
+}
+
+#[test]
+fn rescue_brings_over_what_verifies_and_counts_the_rest() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("old.db");
+    let path = path.to_str().unwrap();
+    let about = Uuid::from_u128(8);
+    let seed = SigningSeed::from_bytes(&[1; 32]);
+    let member = Member {
+        person: Uuid::from_u128(9),
+        name: "P".into(),
+        key: Jwk::clone(&seed.jwk()),
+        invented: false,
+    };
+    let own = Author::default().write(&Body::Member(member), None, now(), &[0; 10], &seed).unwrap();
+    let mut pen = Pen::new(1);
+    pen.author.last = Some(Position { seq: 1, digest: own.digest });
+    let mut old = Store::open(path).unwrap();
+    append(&mut old, &own);
+    for _ in 0..5 {
+        append(&mut old, &pen.write(about, &machine()));
+    }
+    old.write(|tx| tx.set("sealed-key", "{}")).unwrap();
+    drop(old);
+    let raw = rusqlite::Connection::open(path).unwrap();
+    raw.execute("UPDATE record SET payload = replace(payload, 'Thistle', 'Thist1e') WHERE seq = 3", [])
+        .unwrap();
+    drop(raw);
+    let mut new = Store::open(":memory:").unwrap();
+    let rescued = new.rescue(path).unwrap();
+    assert_eq!((rescued.records, rescued.lost, rescued.key), (5, 1, true));
+}
