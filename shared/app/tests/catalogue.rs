@@ -1,5 +1,7 @@
 //! The shipped catalogue, and every word that the program may say.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 mod common;
 
 use std::collections::BTreeSet;

@@ -1,5 +1,7 @@
 //! The key, its seal and the PIN.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 mod common;
 
 use chrono::TimeDelta;

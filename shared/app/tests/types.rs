@@ -1,6 +1,8 @@
 //! The UI's types are generated from ours, and the schemas of the catalogue from its readers.
 //! `WITNESSMARK_BLESS=1 cargo test -p witnessmark-app --test types` writes them anew.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 use std::fs;
 use std::path::Path;
 

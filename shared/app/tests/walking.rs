@@ -1,5 +1,7 @@
 //! From a bare machine to a signed verdict, through the use cases alone.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 mod common;
 
 use chrono::TimeDelta;

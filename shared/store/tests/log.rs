@@ -1,5 +1,7 @@
 //! The log and what is derived from it.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 use std::collections::BTreeMap;
 
 use chrono::{DateTime, FixedOffset, TimeDelta};

@@ -1,6 +1,6 @@
 //! A device whose clock and randomness the test holds.
 
-#![allow(dead_code)]
+#![allow(dead_code, clippy::unwrap_used, clippy::indexing_slicing)]
 
 use std::sync::{Arc, Mutex};
 
@@ -33,16 +33,16 @@ impl Clock {
 
 /// A keychain in memory, shared by the test.
 #[derive(Clone, Default)]
-pub struct Chain(pub Arc<Mutex<Vec<(String, [u8; 32])>>>);
+pub struct Chain(Arc<Mutex<std::collections::BTreeMap<String, [u8; 32]>>>);
 
 impl Keychain for Chain {
     fn keep(&self, name: &str, secret: &[u8; 32]) -> Result<(), String> {
-        self.0.lock().unwrap().push((name.into(), *secret));
+        self.0.lock().unwrap().insert(name.into(), *secret);
         Ok(())
     }
 
     fn secret(&self, name: &str) -> Result<Option<[u8; 32]>, String> {
-        Ok(self.0.lock().unwrap().iter().find(|(n, _)| n == name).map(|(_, s)| *s))
+        Ok(self.0.lock().unwrap().get(name).copied())
     }
 }
 

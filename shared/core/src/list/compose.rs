@@ -79,6 +79,8 @@ pub struct Filling {
 
 /// How a point is answered.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+// A list has some sixty of these: their size is nothing.
+#[allow(clippy::large_enum_variant)]
 #[serde(tag = "by", rename_all = "kebab-case")]
 pub enum Ask {
     /// By one of its own answers.

@@ -3,6 +3,8 @@
 
 #![allow(dead_code)]
 
+pub mod story;
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use chrono::{DateTime, FixedOffset, TimeDelta};
@@ -42,6 +44,8 @@ pub struct Device {
 pub struct World {
     pub devices: Vec<Device>,
     pub records: Vec<Record>,
+    /// What each record's author knew when writing it, by place in `records`.
+    pub knew: Vec<BTreeSet<usize>>,
     pub now: DateTime<FixedOffset>,
 }
 
@@ -53,7 +57,7 @@ impl World {
             knows: BTreeSet::new(),
             skew: TimeDelta::zero(),
         });
-        let mut world = Self { devices: devices.collect(), records: Vec::new(), now: at(DAY) };
+        let mut world = Self { devices: devices.collect(), records: Vec::new(), knew: Vec::new(), now: at(DAY) };
         for n in 0..usize::from(phones) {
             let member = Member {
                 person: Uuid::from_u128(n as u128 + 1),
@@ -105,6 +109,7 @@ impl World {
         let record =
             author.write(&body, machine, time, salt.as_slice().try_into().unwrap(), &phone.seed).unwrap();
         let digest = record.digest;
+        self.knew.push(phone.knows.clone());
         self.records.push(record);
         self.devices[device].knows.insert(self.records.len() - 1);
         digest
@@ -117,6 +122,12 @@ impl World {
         self.devices[two].knows = both;
     }
 
+    /// The machine's history as one phone sees it.
+    pub fn history_of(&self, device: usize) -> History {
+        History::of(machine(), self.devices[device].knows.iter().map(|n| &self.records[*n]))
+    }
+
+    /// The machine's history as told by all records.
     pub fn history(&self) -> History {
         History::of(machine(), &self.records)
     }
