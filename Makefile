@@ -76,8 +76,10 @@ licences: ui
 # Writes the UI's types and the catalogue's schemas anew from the Rust types.
 types:
 	WITNESSMARK_BLESS=1 $(CARGO) test --quiet -p witnessmark-app --test types
-bench: ui
-	$(CARGO) bench --quiet -p witnessmark-tests
+# Speed, as ratios against baselines measured in the same run.
+bench: setup-test ui
+	$(CARGO) build --quiet --release -p witnessmark-shell --bins --examples
+	WITNESSMARK_KEYCHAIN=off dbus-run-session -- xvfb-run -a $(CARGO) bench --quiet -p witnessmark-tests
 # Every screen, phone and wide, light and dark, into tests/shots.
 shots: shell
 	WITNESSMARK_KEYCHAIN=off tests/journeys/shots.sh
