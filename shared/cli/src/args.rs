@@ -1,0 +1,44 @@
+//! What can be typed. The help's words are in the texts (`help-…` in cli.ftl), not here.
+
+use std::path::PathBuf;
+
+use clap::{Parser, Subcommand};
+use witnessmark_app::Fault;
+
+use crate::reply::Reply;
+use crate::session::Session;
+
+#[derive(Parser)]
+#[command(name = "witnessmark", version, arg_required_else_help = true)]
+pub struct Cli {
+    #[arg(long, global = true, value_name = "DIR", env = "WITNESSMARK_DATA", hide_env_values = true)]
+    pub data: Option<PathBuf>,
+    #[arg(long, global = true)]
+    pub json: bool,
+    #[command(subcommand)]
+    pub verb: Verb,
+}
+
+/// Ties each verb to its module, so that a new verb is one line and one file.
+macro_rules! verbs {
+    ($($name:ident $module:ident;)*) => {
+        #[derive(Subcommand)]
+        pub enum Verb { $($name(crate::verbs::$module::Args),)* }
+
+        impl Verb {
+            /// Does it.
+            pub fn run(self, session: &mut Session) -> Result<Reply, Fault> {
+                match self { $(Verb::$name(args) => crate::verbs::$module::run(args, session),)* }
+            }
+        }
+    };
+}
+
+verbs! {
+    Machine machine;
+    Demo demo;
+    Points points;
+    Walk walk;
+    Verdict verdict;
+    ServeUi serve_ui;
+}

@@ -1,0 +1,92 @@
+//! The PIN, and this data folder's first start when something is to be signed in it.
+
+use std::io::IsTerminal;
+use std::path::{Path, PathBuf};
+
+use witnessmark_app::{App, Fault};
+use witnessmark_core::said::Said;
+
+use crate::told;
+
+/// Longest PIN file read, bytes: more is another file given by mistake.
+const LONGEST: u64 = 4096;
+
+/// How a signing verb gets its PIN.
+#[derive(clap::Args)]
+pub struct Signing {
+    #[arg(long, value_name = "FILE")]
+    pin_file: Option<PathBuf>,
+    #[arg(long, value_name = "NAME")]
+    signatory: Option<String>,
+}
+
+/// Where the PIN comes from: known to be there before any work is done that it shall sign.
+pub enum Pin {
+    File(String),
+    Terminal,
+}
+
+impl Signing {
+    /// Finds the PIN's source, before anything else is asked of the person.
+    pub fn source(&self) -> Result<Pin, Fault> {
+        match &self.pin_file {
+            Some(file) => read(file).map(Pin::File),
+            None if std::io::stdin().is_terminal() => Ok(Pin::Terminal),
+            None => Err(Fault::new("pin-needed")),
+        }
+    }
+
+    /// The PIN. Where nobody signs in this data folder yet, makes the key first and says so.
+    pub fn pin(&self, pin: Pin, app: &mut App) -> Result<String, Fault> {
+        match (app.start()?.person, &self.signatory) {
+            (Some(person), Some(given)) if person.name != given.trim() => {
+                Err(Fault::new("signatory-other").text("name", person.name).text("given", given))
+            }
+            (Some(person), _) => pin.get(&app.say(&Said::new("cli-pin").text("name", person.name))),
+            (None, _) => self.begin(pin, app),
+        }
+    }
+
+    fn begin(&self, pin: Pin, app: &mut App) -> Result<String, Fault> {
+        let name = self.signatory.clone().or_else(|| std::env::var("USER").ok());
+        let name = name.filter(|name| !name.trim().is_empty());
+        let name = name.unwrap_or_else(|| app.say(&Said::new("cli-owner")));
+        let twice = matches!(pin, Pin::Terminal);
+        let pin = pin.get(&app.say(&Said::new("cli-pin-new").text("name", &name)))?;
+        if twice && Pin::Terminal.get(&app.say(&Said::new("cli-pin-again")))? != pin {
+            return Err(Fault::new("pins-differ"));
+        }
+        let person = app.begin(name, pin.clone())?.person;
+        if let Some(person) = person {
+            let begun = Said::new("cli-begun").text("name", person.name).text("device", person.device);
+            told::aside(&app.say(&begun));
+        }
+        Ok(pin)
+    }
+}
+
+impl Pin {
+    fn get(self, prompt: &str) -> Result<String, Fault> {
+        match self {
+            Self::File(pin) => Ok(pin),
+            Self::Terminal => rpassword::prompt_password(format!("{prompt} "))
+                .map(|pin| pin.trim().to_owned())
+                .map_err(|_| Fault::new("pin-needed")),
+        }
+    }
+}
+
+/// The file's first line.
+fn read(file: &Path) -> Result<String, Fault> {
+    let unreadable = |why: String| Fault::new("file").text("file", file.display()).text("why", why);
+    let size = std::fs::metadata(file).map_err(|why| unreadable(why.to_string()))?.len();
+    if size > LONGEST {
+        return Err(Fault::new("pin-file-empty").text("file", file.display()));
+    }
+    let text = std::fs::read_to_string(file).map_err(|why| unreadable(why.to_string()))?;
+    let pin = text.lines().next().unwrap_or_default().trim();
+    if pin.is_empty() {
+        return Err(Fault::new("pin-file-empty").text("file", file.display()));
+    }
+    Ok(pin.to_owned())
+}

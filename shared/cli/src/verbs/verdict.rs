@@ -1,0 +1,53 @@
+//! `verdict`: may it fly, and why. Exit 1 when it is grounded.
+
+use witnessmark_app::views::{ReasonView, VerdictView};
+use witnessmark_app::{App, Fault};
+use witnessmark_core::said::Said;
+use witnessmark_core::verdict::State;
+
+use crate::reply::Reply;
+use crate::session::Session;
+
+#[derive(clap::Args)]
+pub struct Args {
+    machine: String,
+}
+
+pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
+    let app = session.open()?;
+    let machine = app.find_machine(&args.machine)?;
+    let card = app.machine(machine)?.card;
+    let text = format!("{}\n{}", card.name, in_words(app, &card.verdict));
+    Reply::answer(may_fly(&card.verdict), text, &card.verdict)
+}
+
+/// Whether the exit code is 0.
+pub fn may_fly(verdict: &VerdictView) -> bool {
+    verdict.state != State::Grounded
+}
+
+/// The judgement and its reasons, worst first, each with what it rests on and what would clear it.
+pub fn in_words(app: &App, verdict: &VerdictView) -> String {
+    let reasons = verdict.reasons.iter().map(|reason| reason_in_words(app, reason));
+    format!("{}\n{}", verdict.headline, reasons.collect::<String>())
+}
+
+fn reason_in_words(app: &App, reason: &ReasonView) -> String {
+    let state = app.say(&Said::new(match reason.state {
+        State::Fit => "cli-state-fit",
+        State::Limited => "cli-state-limited",
+        State::Grounded => "cli-state-grounded",
+    }));
+    let mut text = format!("\n- {state}: {}{}\n", reason.words, record(app, reason.record.as_deref()));
+    for fact in &reason.because {
+        text.push_str(&format!("    {}{}\n", fact.words, record(app, fact.record.as_deref())));
+    }
+    text + &format!("    {}\n", app.say(&Said::new("cli-clears").text("clears", &reason.clears)))
+}
+
+/// The record behind it, by the beginning of its digest: enough for `witnessmark record`.
+fn record(app: &App, digest: Option<&str>) -> String {
+    let Some(digest) = digest else { return String::new() };
+    let short: String = digest.chars().take(12).collect();
+    format!(" [{}]", app.say(&Said::new("cli-record").text("record", short)))
+}
