@@ -88,7 +88,8 @@ impl Texts {
     pub fn day(&self, language: &str, day: NaiveDate) -> String {
         let args = BTreeMap::from([
             ("day".to_owned(), Arg::Text(day.day().to_string())),
-            ("month".to_owned(), Arg::Text(day.month().to_string())),
+            // As a number: the message chooses the month by it.
+            ("month".to_owned(), Arg::Number(day.month().into())),
             ("year".to_owned(), Arg::Text(day.year().to_string())),
         ]);
         self.word(language, "day", None, &args)
