@@ -1,11 +1,39 @@
 // Which screen the address means.
+//
+// Every screen's root carries `data-screen`, and what a journey touches carries `data-test`:
+//   first         name, pin, pin-twice, begin
+//   machines      walk, machine-ID, open-ID, verdict-ID, add-machine, to-verify, to-settings, empty-add, empty-demo
+//   machine-form  machine-name, engine-ID, part-ID, serials, serial-ID, repacked, every-days, hours, flights, machine-note, pin, sign
+//   machine       to-verdict, walk-OCCASION, put-right-POINT, entry-KIND, limit-BAND, edit, export, exported
+//   walk-map      go-on, to-summary, stop-STATION, station-STATION, point-POINT
+//   point         answer-ANSWER (with data-means), value, unit, key-0 … key-9, key-., key-erase, judged (data-means),
+//                 enter, photo, say-more, note, note-keep, leave or go-on, step-back, to-map; shows critical,
+//                 caution, last-time, said, noted, stepped-back
+//   summary       preview (data-state), found-POINT, left-POINT, hurried-POINT, hold-to-sign, sign-with-pin, put-aside;
+//                 then sign-sheet: pin, key-0 … key-9, sign, sign-not-yet
+//   verdict       verdict (data-state), reason-RULE, to-machine
+//   put-right     how, pin, sign
+//   limit         source, low, high, unit, document, page, pin, sign
+//   record        signature (data-good), finding-POINT, otherwise-POINT, digest, payload
+//   otherwise     choice-ANSWER, reason, pin, sign
+//   verify        verify-file, verify-text, verify, verified (data-good), fault-WHAT
+//   settings      thumbprint, language, patience, settings-keep, settings-kept, change-pin, pin-old, pin-new, pin-twice, pin-change
+// On every screen: back, fault (with data-kind), try-again.
 import { useEffect, useState } from "preact/hooks";
 import { asFault, type Fault } from "./calls";
 import { Waiting } from "./parts/page";
 import { route } from "./route";
 import { First } from "./screens/first";
+import { LimitScreen } from "./screens/limit";
+import { MachineScreen } from "./screens/machine";
+import { EditMachine, NewMachine } from "./screens/machine-form";
 import { Machines } from "./screens/machines";
+import { Otherwise } from "./screens/otherwise";
+import { PutRight } from "./screens/put-right";
+import { RecordScreen } from "./screens/record";
+import { Settings } from "./screens/settings";
 import { Verdict } from "./screens/verdict";
+import { Verify } from "./screens/verify";
 import { WalkScreens } from "./screens/walk";
 import { open, start } from "./state";
 
@@ -23,9 +51,22 @@ function keyOf(parts: string[]): string {
   return (parts[0] === "walk" ? parts.slice(0, 3) : parts).join("/");
 }
 
-function Screen({ parts: [kind, id, deed, what] }: { parts: string[] }) {
-  if (kind === "walk" && id && deed) return <WalkScreens machine={id} occasion={deed} place={route.value.slice(3)} />;
-  if (kind === "machine" && id && deed === "verdict") return <Verdict machine={id} />;
-  void what;
+function Screen({ parts }: { parts: string[] }) {
+  const [kind, id, deed, what] = parts;
+  if (kind === "verify") return <Verify />;
+  if (kind === "settings") return <Settings />;
+  if (kind === "walk" && id && deed) return <WalkScreens machine={id} occasion={deed} place={parts.slice(3)} />;
+  if (kind === "machine" && id) return <OfMachine id={id} deed={deed} what={what} />;
+  if (kind === "record" && id)
+    return deed && what === "otherwise" ? <Otherwise digest={id} point={deed} /> : <RecordScreen digest={id} point={deed} />;
   return <Machines />;
+}
+
+function OfMachine({ id, deed, what }: { id: string; deed: string | undefined; what: string | undefined }) {
+  if (id === "new") return <NewMachine />;
+  if (deed === "edit") return <EditMachine id={id} />;
+  if (deed === "verdict") return <Verdict machine={id} />;
+  if (deed === "right" && what) return <PutRight machine={id} point={what} />;
+  if (deed === "limit" && what) return <LimitScreen machine={id} band={what} />;
+  return <MachineScreen id={id} />;
 }

@@ -8,7 +8,21 @@ function read(): string[] {
   return location.hash.replace(/^#\/?/, "").split("/").filter(Boolean).map(decodeURIComponent);
 }
 
-addEventListener("hashchange", () => (route.value = read()));
+// An entry of the browser's history that was seen before comes back scrolled as it was left.
+type Entry = { scroll: number } | null;
+let entry = history.state as Entry;
+
+addEventListener("hashchange", () => {
+  entry = history.state as Entry;
+  route.value = read();
+});
+
+/** How far down this place was when it was left; the top for a place come to anew. */
+export const keptScroll = () => entry?.scroll ?? 0;
+
+export function keepScroll(scroll: number) {
+  history.replaceState({ scroll } satisfies Entry, "");
+}
 
 /** The address of a place. */
 export function to(...parts: string[]): string {

@@ -6,12 +6,10 @@ interface BandProps {
   high: number | null;
   value: number | null;
   means: Meaning | undefined;
-  /** The ends as a person reads them. */
-  ends: { low: string; high: string };
 }
 
 /** The scale runs half a band's width beyond each end; a value further out lies at the edge. */
-export function BandBar({ low, high, value, means, ends }: BandProps) {
+export function BandBar({ low, high, value, means }: BandProps) {
   const width = low !== null && high !== null && high > low ? high - low : Math.abs(high ?? low ?? 1) || 1;
   const from = (low ?? (high ?? 0) - width) - width / 2;
   const to = (high ?? (low ?? 0) + width) + width / 2;
@@ -21,16 +19,14 @@ export function BandBar({ low, high, value, means, ends }: BandProps) {
   return (
     <div class="band" aria-hidden="true">
       <svg viewBox="0 0 354 40" preserveAspectRatio="none">
-        <rect class="scale" x="0" y="14" width="354" height="14" />
-        <rect class="within" x={left} y="8" width={right - left} height="26" />
-        {low !== null && <path class="end" d={`M${left} 4V38`} />}
-        {high !== null && <path class="end" d={`M${right} 4V38`} />}
+        <rect class="scale" x="0" y="5" width="354" height="30" />
+        <rect class="within" x={left} y="5" width={right - left} height="30" />
+        {low !== null && <path class="end" d={`M${left} 0V40`} />}
+        {high !== null && <path class="end" d={`M${right} 0V40`} />}
         {value !== null && <path class={`needle ${means ?? ""}`} d={`M${at(value)} 0V40`} />}
       </svg>
-      <div class="ends">
-        <span style={{ left: `${(100 * left) / 354}%` }}>{ends.low}</span>
-        <span style={{ left: `${(100 * right) / 354}%` }}>{ends.high}</span>
-      </div>
+      {low !== null && <span class="end-number low" style={{ left: `${(100 * left) / 354}%` }}>{low}</span>}
+      {high !== null && <span class="end-number" style={{ left: `${(100 * right) / 354}%` }}>{high}</span>}
     </div>
   );
 }

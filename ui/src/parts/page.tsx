@@ -1,7 +1,8 @@
 // The frame of a screen: its title, the way back, and the focus on the heading when it comes.
-import type { ComponentChildren } from "preact";
+import type { ComponentChildren, RefObject } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import type { Fault } from "../calls";
+import { keepScroll, keptScroll } from "../route";
 import { t } from "../words";
 import { FaultNote } from "./fault";
 
@@ -29,11 +30,15 @@ interface PageProps {
 
 export function Page({ screen, title, over, back, header, picture, pictureFirst, foot, children }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
+  const scroll = useRef<HTMLDivElement>(null);
+  const words = useRef<HTMLDivElement>(null);
+  useReachable(words);
   useEffect(() => {
     document.title = `${title} · ${t("app-name")}`;
   }, [title]);
   useEffect(() => {
-    scrollTo(0, 0);
+    // Which of the two scrolls depends on the window's width.
+    for (const box of [scroll, words]) box.current?.scrollTo(0, keptScroll());
     if (!first) heading.current?.focus({ preventScroll: true });
     first = false;
   }, []);
@@ -51,18 +56,36 @@ export function Page({ screen, title, over, back, header, picture, pictureFirst,
         </header>
       )}
       <main>
-        <div class="head">
-          {over && <p class="over">{over}</p>}
-          <h1 ref={heading} tabIndex={-1}>
-            {title}
-          </h1>
+        <div class="scroll" ref={scroll} onScrollCapture={(event) => keepScroll((event.target as Element).scrollTop)}>
+          <div class="head">
+            {over && <div class="over">{over}</div>}
+            <h1 ref={heading} tabIndex={-1}>
+              {title}
+            </h1>
+          </div>
+          {picture && <div class={`picture ${pictureFirst ? "first" : ""}`}>{picture}</div>}
+          <div class="words" ref={words}>{children}</div>
         </div>
-        {picture && <div class={`picture ${pictureFirst ? "first" : ""}`}>{picture}</div>}
-        <div class="words">{children}</div>
         {foot && <div class="foot">{foot}</div>}
       </main>
     </div>
   );
+}
+
+/** A box of plain words that scrolls can be scrolled by the keyboard too. */
+function useReachable(box: RefObject<HTMLElement | null>) {
+  useEffect(() => {
+    const element = box.current;
+    if (!element) return;
+    const look = () => {
+      const scrolls = element.scrollHeight > element.clientHeight && getComputedStyle(element).overflowY === "auto";
+      if (scrolls && !element.querySelector("a, button, input")) element.tabIndex = 0;
+      else element.removeAttribute("tabindex");
+    };
+    const watch = new ResizeObserver(look);
+    watch.observe(element);
+    return () => watch.disconnect();
+  }, []);
 }
 
 /** A screen that waits for the core, or couldn't get what it shows. */

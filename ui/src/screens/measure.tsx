@@ -29,8 +29,6 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
   const value = number !== null && unit ? { value: number, unit } : null;
   const judged = useJudged(walk, point.id, value);
   const id = useId();
-  const sign = ask.units[0]?.sign ?? "";
-  const end = (limit: number | null) => (limit === null ? "" : `${limit} ${sign}`.trim());
   const below0 = ask.units.some(({ code }) => code === "Cel" || code === "degF");
 
   const enter = () => {
@@ -61,7 +59,6 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
           inputMode="none"
           autocomplete="off"
           maxLength={LONGEST + 1}
-          placeholder="—"
           value={typed}
           onInput={(event) => setTyped(event.currentTarget.value.replace(/[^\d.,−-]/g, ""))}
           aria-describedby={`${id}-judged`}
@@ -69,13 +66,7 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
         />
         <Units units={ask.units} unit={unit} onUnit={setUnit} />
       </div>
-      <BandBar
-        low={ask.low}
-        high={ask.high}
-        value={judged?.value ?? null}
-        means={judged?.means}
-        ends={{ low: end(ask.low), high: end(ask.high) }}
-      />
+      <BandBar low={ask.low} high={ask.high} value={judged?.value ?? null} means={judged?.means} />
       <p id={`${id}-judged`} class="judged" role="status" data-test="judged" data-means={judged?.means}>
         {judged ? (
           <>
@@ -86,7 +77,6 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
           <span class="soft">{t("measure-band", { band: ask.words })}</span>
         )}
       </p>
-      <p class="soft source">{ask.source}</p>
       <Keys
         onKey={add}
         onErase={() => setTyped(typed.slice(0, -1))}

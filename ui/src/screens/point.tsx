@@ -38,6 +38,7 @@ export function PointScreen({ walk, id }: { walk: Walk; id: string }) {
       header={<Where walk={walk} place={place} />}
       pictureFirst
       picture={<Drawing name={point.drawing} focus={point.focus} />}
+      over={<Over place={place} />}
       foot={
         <>
           <FaultNote fault={fault} again={again} />
@@ -78,12 +79,21 @@ function Where({ walk, place }: { walk: Walk; place: Place }) {
   );
 }
 
-function Words({ place, state }: { place: Place; state: PointState | undefined }) {
-  const { point, station, pointNumber } = place;
+/** Over the title: where to stand, said once at each place, and whether a life hangs on the point. */
+function Over({ place: { point, station, pointNumber } }: { place: Place }) {
   return (
     <>
-      {point.critical && <p class="critical" data-test="critical">{t("point-critical")}</p>}
-      {pointNumber === 1 && <p class="stand">{station.stand}</p>}
+      {pointNumber === 1 && <span class="stand">{station.stand}</span>}
+      {point.critical && <span class="critical" data-test="critical">{t("point-critical")}</span>}
+    </>
+  );
+}
+
+function Words({ place, state }: { place: Place; state: PointState | undefined }) {
+  const { point } = place;
+  return (
+    <>
+      {point.caution && <Caution words={point.caution} />}
       <p class="look-for">
         <MeaningShape means="serviceable" size={18} />
         <span><span class="unseen">{t("point-good")} </span>{point.good}</span>
@@ -108,10 +118,10 @@ function Words({ place, state }: { place: Place; state: PointState | undefined }
         </p>
       )}
       {state?.state === "left" && <p class="said">{t("point-left")}</p>}
+      {point.ask.by === "value" && <p class="unconfirmed">{point.ask.source}</p>}
       {point.unconfirmed && <p class="unconfirmed">{point.unconfirmed}</p>}
       {state?.note && <p class="noted" data-test="noted">{state.note}</p>}
       <Photos digests={state?.photos ?? []} />
-      {point.caution && <Caution words={point.caution} />}
     </>
   );
 }

@@ -142,7 +142,7 @@ function Hurried({ walk, said }: { walk: Walk; said: Said }) {
           <li key={point.id}>
             <a href={pointOf(walk, point.id)} data-test={`hurried-${point.id}`}>
               <span class="grow strong">{point.words}</span>
-              <span class="soft">{t("look-again")}</span>
+              <span class="underlined">{t("summary-look-again")}</span>
             </a>
           </li>
         ))}
