@@ -166,8 +166,9 @@ impl History {
         self.latest = self.latest.max(Some(at));
         match record.payload.typed() {
             Ok(Body::Machine(machine)) => {
-                self.hours = self.hours.max(machine.hours);
-                self.flights = self.flights.max(machine.flights);
+                // The latest word holds, also where it takes a slip of the pen back.
+                self.hours = machine.hours;
+                self.flights = machine.flights;
                 self.machine = Some((machine, record.digest));
             }
             Ok(Body::Inspection(body)) => self.take_inspection(record, body),

@@ -2,12 +2,11 @@
 
 mod common;
 
-use chrono::TimeDelta;
 use common::story::story;
 use common::*;
 use proptest::prelude::*;
 use proptest::sample::Index;
-use witnessmark_core::history::Place;
+use witnessmark_core::history::{Open, Place};
 use witnessmark_core::list::Meaning;
 use witnessmark_core::verdict::{Rule, State};
 
@@ -109,12 +108,11 @@ proptest! {
     #[test]
     fn a_clean_look_does_not_clear_a_lasting_defect(mut world in story(), by in 0..3usize, all in any::<bool>()) {
         let lasting = |world: &World| -> Vec<String> {
-            let defects = world.history().open;
-            defects
-                .iter()
-                .filter(|open| open.means() == Meaning::Unserviceable && !open.passing())
-                .map(|open| open.point.clone())
-                .collect()
+            let open = world.history().open;
+            let lasting = |open: &&Open| {
+                open.sightings.iter().any(|s| s.means == Meaning::Unserviceable && !s.passing)
+            };
+            open.iter().filter(lasting).map(|open| open.point.clone()).collect()
         };
         let before = lasting(&world);
         if all {

@@ -2,10 +2,9 @@
 
 mod common;
 
-use chrono::{Days, TimeDelta};
+use chrono::Days;
 use common::*;
 use witnessmark_core::list::Meaning;
-use witnessmark_core::record::Reserve;
 use witnessmark_core::verdict::{Question, Rule, State, Verdict, judge};
 
 fn rules(verdict: &Verdict) -> Vec<(State, Rule)> {
@@ -199,7 +198,8 @@ fn a_critical_limit_without_a_source_limits_and_without_a_number_grounds() {
 #[test]
 fn the_owner_confirms_a_limit() {
     let mut world = World::fit();
-    let judged = |world: &World| rules(&verdict_of(&world.history(), &sheet(NO_NUMBER, NO_NUMBER), world.now));
+    let judged =
+        |world: &World| rules(&verdict_of(&world.history(), &sheet(NO_NUMBER, NO_NUMBER), world.now));
     world.write(0, Some(machine()), limit(None, None));
     assert_eq!(judged(&world), [(State::Grounded, Rule::LimitMissing)]);
     world.write(0, Some(machine()), limit(Some(14.0), Some(15.0)));

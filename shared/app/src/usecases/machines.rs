@@ -1,10 +1,12 @@
 //! Machines: the list of them, one in full, registering and describing, confirming limits.
 
+use std::collections::BTreeMap;
+
 use chrono::DateTime;
 use uuid::Uuid;
 use witnessmark_core::history::History;
 use witnessmark_core::list::{ResolvedBand, Sourced};
-use witnessmark_core::record::{Body, LimitConfirmed, Machine};
+use witnessmark_core::record::{Body, DeviceId, LimitConfirmed, Machine};
 use witnessmark_core::said::Said;
 use witnessmark_core::units::{Quantity, Unit};
 use witnessmark_store::{Mark, Tx};
@@ -203,9 +205,10 @@ impl House {
     }
 
     pub(crate) fn cards(&self, tx: &Tx<'_>) -> Result<Vec<MachineCard>, Fault> {
+        let people = self.people(tx)?;
         let mut cards = Vec::new();
         for machine in tx.machines()? {
-            cards.push(self.card(tx, machine)?);
+            cards.push(self.card(tx, machine, &people)?);
         }
         let walking = |card: &MachineCard| card.walk.is_none();
         cards.sort_by(|a, b| {
@@ -215,10 +218,14 @@ impl House {
         Ok(cards)
     }
 
-    fn card(&self, tx: &Tx<'_>, machine: Uuid) -> Result<MachineCard, Fault> {
+    fn card(
+        &self,
+        tx: &Tx<'_>,
+        machine: Uuid,
+        people: &BTreeMap<DeviceId, String>,
+    ) -> Result<MachineCard, Fault> {
         let history = self.known(tx, machine)?;
-        let people = self.people(tx)?;
-        let verdict = self.verdict(tx, machine, &history, &people)?;
+        let verdict = self.verdict(tx, machine, &history, people)?;
         let described = history.machine.as_ref().map(|(machine, _)| machine);
         let engine = described.map_or("", |m| &m.engine);
         Ok(MachineCard {
@@ -269,7 +276,7 @@ impl House {
         });
         let timeline = tx.timeline(machine, TIMELINE)?;
         Ok(MachinePage {
-            card: self.card(tx, machine)?,
+            card: self.card(tx, machine, &people)?,
             description,
             occasions: self
                 .catalogue
@@ -283,11 +290,7 @@ impl House {
         })
     }
 
-    fn timeline_entry(
-        &self,
-        mark: Mark,
-        people: &std::collections::BTreeMap<witnessmark_core::record::DeviceId, String>,
-    ) -> TimelineEntry {
+    fn timeline_entry(&self, mark: Mark, people: &BTreeMap<DeviceId, String>) -> TimelineEntry {
         let told = mark.told;
         let look = told.look.as_ref();
         let list = look.map(|(occasion, _)| self.word(&format!("occasion-{occasion}"))).unwrap_or_default();

@@ -1,6 +1,7 @@
 //! A record laid open; what was found put right, or corrected by a later word.
 
-use witnessmark_core::list::{Ask, Given, Meaning};
+use uuid::Uuid;
+use witnessmark_core::list::{Ask, Given, List, Meaning};
 use witnessmark_core::record::{Body, Correction, Finding, Inspection, Record, Rectified, Signature, Trust};
 use witnessmark_core::said::Said;
 use witnessmark_store::Tx;
@@ -75,7 +76,8 @@ impl App {
             };
             let finding = inspection.findings.iter().find(|finding| finding.point == point);
             let finding = finding.ok_or_else(|| Fault::new("no-such-point").text("point", &point))?;
-            let choices = self.house.choices_for(tx, &record, &inspection, finding)?;
+            let list = self.house.list_of(tx, machine, &inspection);
+            let choices = self.house.choices_for(list.as_ref(), finding);
             let choice = choices
                 .into_iter()
                 .find(|choice| choice.id == answer)
@@ -112,37 +114,33 @@ fn said_how(text: &str, missing: &'static str) -> Result<String, Fault> {
 impl House {
     /// What a correction of a finding may say: the point's other answers, as the catalogue has them;
     /// for a measured point, that the value was fit, to be watched or not fit.
-    fn choices_for(
-        &self,
-        tx: &Tx<'_>,
-        record: &Record,
-        inspection: &Inspection,
-        finding: &Finding,
-    ) -> Result<Vec<AnswerView>, Fault> {
-        let machine = record.payload.machine.ok_or_else(|| Fault::new("not-an-inspection"))?;
-        let list = self.composed(tx, machine, &inspection.occasion).map(|body| body.list);
-        if let Some(point) = list.ok().as_ref().and_then(|list| list.point(&finding.point))
+    fn choices_for(&self, list: Option<&List>, finding: &Finding) -> Vec<AnswerView> {
+        if let Some(point) = list.and_then(|list| list.point(&finding.point))
             && let Ask::Words { answers } = &point.ask
         {
             let others = answers.iter().filter(|answer| finding.answer.as_ref() != Some(&answer.id));
-            return Ok(others
+            return others
                 .map(|answer| AnswerView {
                     id: answer.id.clone(),
                     words: self.given_words(point, &Given::Words { answer: answer.id.clone() }),
                     means: answer.means,
                 })
-                .collect());
+                .collect();
         }
         let all = [Meaning::Serviceable, Meaning::Watch, Meaning::Unserviceable];
-        Ok(all
-            .into_iter()
+        all.into_iter()
             .filter(|means| *means != finding.means)
             .map(|means| AnswerView {
                 id: meaning_id(means).to_owned(),
                 words: self.word(&format!("judged-{}", meaning_id(means))),
                 means,
             })
-            .collect())
+            .collect()
+    }
+
+    /// The inspection's list as it would be composed now; none where the catalogue no longer can.
+    fn list_of(&self, tx: &Tx<'_>, machine: Uuid, inspection: &Inspection) -> Option<List> {
+        self.composed(tx, machine, &inspection.occasion).ok().map(|body| body.list)
     }
 
     fn record_view(&self, tx: &Tx<'_>, record: &Record) -> Result<RecordView, Fault> {
@@ -221,6 +219,7 @@ impl House {
         view: &mut RecordView,
     ) -> Result<(), Fault> {
         let machine = record.payload.machine.ok_or_else(|| Fault::new("not-an-inspection"))?;
+        let list = self.list_of(tx, machine, body);
         let mut corrections = Vec::new();
         for later in tx.records_of_kind(machine, "correction")? {
             if let Ok(Body::Correction(correction)) = later.payload.typed()
@@ -267,7 +266,7 @@ impl House {
                 seconds: finding.seconds,
                 before: finding.before.iter().map(|earlier| earlier.words.clone()).collect(),
                 corrections: later.collect(),
-                choices: self.choices_for(tx, record, body, finding)?,
+                choices: self.choices_for(list.as_ref(), finding),
             });
         }
         Ok(())

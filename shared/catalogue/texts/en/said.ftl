@@ -86,11 +86,11 @@ clears-point-missed = Look at it on a new list, and sign.
 reason-open-defect = { $title }: { $words }.
 clears-open-defect = Put it right and sign what was done. A later look alone does not clear it.
 clears-passing = Put it right and look again: a later signed look clears it.
-reason-watch-item = Watch { $title }: { $words }{ $looks ->
-    [one] {""}
-   *[other] , seen on { $looks } looks
-  }.
-clears-watch-item = Clears when a look finds nothing, or when it is put right.
+reason-watch-item = To be watched. { $title }: { $words }{ $looks ->
+    [one] .
+   *[other] , seen on { $looks } looks.
+  }
+clears-watch-item = A look that finds nothing clears it, or putting it right.
 reason-reserve-expired = The reserve's repack fell due on { $day }.
 clears-reserve-expired = Have it repacked, and enter the new date from its card.
 reason-reserve-unknown = Nobody knows when the reserve was repacked.

@@ -1,19 +1,19 @@
 //! A small world for the laws: named devices that write records and now and then meet, so that
 //! each knows only what it has seen.
 
-#![allow(dead_code)]
+#![allow(dead_code, unused_imports)]
 
 pub mod story;
 
-use std::collections::{BTreeMap, BTreeSet};
+pub use std::collections::{BTreeMap, BTreeSet};
 
-use chrono::{DateTime, FixedOffset, TimeDelta};
-use uuid::Uuid;
-use witnessmark_core::history::{BEFORE_FLIGHT, History};
+pub use chrono::{DateTime, FixedOffset, TimeDelta};
+pub use uuid::Uuid;
+pub use witnessmark_core::history::{BEFORE_FLIGHT, History};
 use witnessmark_core::list::{Meaning, Sheet, read_sheet};
-use witnessmark_core::record::{
+pub use witnessmark_core::record::{
     Author, Body, Correction, DeviceId, Digest, Finding, Inspection, Left, LimitConfirmed, Machine, Member,
-    Position, Record, Rectified, Reserve, SigningSeed,
+    Position, Record, Rectified, Reserve, Revoked, SigningSeed,
 };
 use witnessmark_core::verdict::{Question, Verdict, judge};
 
@@ -49,19 +49,33 @@ pub struct World {
     pub now: DateTime<FixedOffset>,
 }
 
+impl std::fmt::Debug for World {
+    /// A failing story is read by its records.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let lines = self.records.iter().map(|record| &record.envelope.payload);
+        f.debug_list().entries(lines).finish()
+    }
+}
+
 impl World {
     /// So many phones, of one person each, that have not met.
     pub fn new(phones: u8) -> Self {
-        let devices = (0..phones).map(|n| Device {
-            seed: SigningSeed::from_bytes(&[n + 1; 32]),
+        Self::of_people(&(0..phones).collect::<Vec<_>>())
+    }
+
+    /// One phone for each entry, which is its person's number.
+    pub fn of_people(people: &[u8]) -> Self {
+        let devices = (1..).take(people.len()).map(|n| Device {
+            seed: SigningSeed::from_bytes(&[n; 32]),
             knows: BTreeSet::new(),
             skew: TimeDelta::zero(),
         });
-        let mut world = Self { devices: devices.collect(), records: Vec::new(), knew: Vec::new(), now: at(DAY) };
-        for n in 0..usize::from(phones) {
+        let mut world =
+            Self { devices: devices.collect(), records: Vec::new(), knew: Vec::new(), now: at(DAY) };
+        for (n, person) in people.iter().enumerate() {
             let member = Member {
-                person: Uuid::from_u128(n as u128 + 1),
-                name: format!("Invented pilot {n}"),
+                person: Uuid::from_u128(u128::from(*person) + 1),
+                name: format!("Invented pilot {person}"),
                 key: world.devices[n].seed.jwk(),
                 invented: true,
             };
@@ -117,7 +131,8 @@ impl World {
 
     /// Two phones tell each other all they know.
     pub fn meet(&mut self, one: usize, two: usize) {
-        let both: BTreeSet<usize> = self.devices[one].knows.union(&self.devices[two].knows).copied().collect();
+        let both: BTreeSet<usize> =
+            self.devices[one].knows.union(&self.devices[two].knows).copied().collect();
         self.devices[one].knows = both.clone();
         self.devices[two].knows = both;
     }
@@ -247,6 +262,10 @@ pub fn limit(low: Option<f64>, high: Option<f64>) -> Body {
         document: "invented manual".into(),
         page: "1".into(),
     })
+}
+
+pub fn revoked(device: DeviceId) -> Body {
+    Body::Revoked(Revoked { device, reason: "lost".into() })
 }
 
 pub fn unknown() -> Body {

@@ -3,7 +3,6 @@
 use proptest::collection::vec;
 use proptest::prelude::*;
 
-use chrono::TimeDelta;
 use witnessmark_core::list::Meaning;
 
 use super::*;
@@ -77,10 +76,9 @@ impl World {
         match event {
             Event::Meet(one, two) => self.meet(one, two),
             Event::Look(by, full, found) => {
-                let found = found.into_iter().map(|(point, means, passing)| Finding {
-                    passing,
-                    ..finding(POINTS[point], means)
-                });
+                let found = found
+                    .into_iter()
+                    .map(|(point, means, passing)| Finding { passing, ..finding(POINTS[point], means) });
                 let occasion = if full { BEFORE_FLIGHT } else { "second-flight" };
                 self.write(by, about, inspection(occasion, found.collect(), vec![]));
             }

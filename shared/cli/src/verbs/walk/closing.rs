@@ -1,46 +1,49 @@
 //! The end of a walk: said back, and signed or kept unsigned.
 
-use witnessmark_app::views::{Summary, Walk};
+use witnessmark_app::views::Summary;
 use witnessmark_app::{App, Fault};
 use witnessmark_core::said::Said;
 
+use crate::pin::{Pin, Signing};
 use crate::reply::Reply;
-use crate::verbs::verdict;
+use crate::told;
+use crate::verbs::{means, verdict};
 
 /// The inspection said back.
 pub fn said_back(app: &App, summary: &Summary) -> String {
-    let mut text = summary.sentences.join("\n") + "\n";
+    let mut text = format!("\n{}\n", summary.sentences.join("\n"));
     let mut part = |id: &str, lines: Vec<String>| {
         if !lines.is_empty() {
             text.push_str(&format!("\n{}\n", app.say(&Said::new(id))));
             lines.iter().for_each(|line| text.push_str(&format!("  {line}\n")));
         }
     };
-    let means = |means| app.say(&Said::new(crate::verbs::means(means)));
+    let means = |meaning| app.say(&Said::new(means(meaning)));
     let found = summary.found.iter().map(|f| format!("{}: {} ({})", f.title, f.words, means(f.means)));
     part("cli-found", found.collect());
     part("cli-hurried", summary.hurried.iter().map(|point| point.words.clone()).collect());
     let must = |must| if must { app.say(&Said::new("cli-left-grounds")) } else { String::new() };
     part("cli-left", summary.left.iter().map(|l| format!("{}{}", l.words, must(l.must))).collect());
-    text
+    text.trim_end().to_owned()
 }
 
 /// Kept, not signed.
-pub fn unsigned(app: &App, walk: &Walk, summary: &Summary) -> Result<Reply, Fault> {
-    let kept = Said::new("cli-unsigned").number("done", walk_done(summary)).text("machine", &walk.machine_name);
-    Reply::done(format!("\n{}\n{}", said_back(app, summary), app.say(&kept)), summary)
+pub fn unsigned(app: &mut App, walk: String) -> Result<Reply, Fault> {
+    let summary = app.summary(walk)?;
+    Reply::done(app.say(&Said::new("cli-unsigned").number("done", summary.done)), &summary)
 }
 
-fn walk_done(summary: &Summary) -> u32 {
-    summary.done
-}
-
-/// Signs, and gives the verdict.
-pub fn sign(app: &mut App, walk: String, pin: String, summary: &Summary) -> Result<Reply, Fault> {
-    let signed = app.sign(walk, pin)?;
+/// Signs, and gives the verdict. Asked in a terminal, a slip of the PIN is no reason to begin again.
+pub fn sign(app: &mut App, walk: String, pin: &Pin, signing: &Signing) -> Result<Reply, Fault> {
+    let signed = loop {
+        let tried = signing.pin(pin, app).and_then(|pin| app.sign(walk.clone(), pin));
+        match tried {
+            Err(fault) if pin.may_be_asked_again(&fault) => told::tell(&app.show(&fault), false),
+            other => break other?,
+        }
+    };
     let text = format!(
-        "\n{}\n{}\n{}",
-        said_back(app, summary),
+        "\n{}\n{}",
         app.say(&Said::new("cli-signed").text("record", &signed.record)),
         verdict::in_words(app, &signed.verdict)
     );

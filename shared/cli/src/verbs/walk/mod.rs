@@ -2,6 +2,9 @@
 
 mod answers;
 mod closing;
+mod showing;
+mod talk;
+mod typed;
 
 use std::path::PathBuf;
 
@@ -10,6 +13,8 @@ use witnessmark_app::Fault;
 use crate::pin::Signing;
 use crate::reply::Reply;
 use crate::session::Session;
+use crate::voice::Voice;
+use talk::{End, Talk};
 
 #[derive(clap::Args)]
 pub struct Args {
@@ -29,18 +34,27 @@ pub struct Args {
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
     // Before the first point: nobody should find out at the last one that nothing can be signed.
     let pin = if args.no_sign { None } else { Some(args.signing.source()?) };
-    let quiet = session.json;
     let given = args.answers.as_deref().map(answers::read).transpose()?;
+    let voice = Voice::new(session.json);
     let app = session.open()?;
     let machine = app.find_machine(&args.machine)?;
     let walk = app.walk(machine, args.occasion)?;
-    let walk_id = walk.id.clone();
-    match given {
-        Some(given) => answers::give(app, &walk, &given, args.leave_missing, quiet)?,
-        None => return Err(Fault::new("internal").text("why", "not yet")),
+    let id = walk.id.clone();
+    let end = match given {
+        Some(given) => {
+            answers::give(app, &walk, &given, args.leave_missing, voice)?;
+            End::Sign
+        }
+        None => Talk::new(app, walk, voice, pin.is_some())?.run()?,
+    };
+    match (pin, end) {
+        (Some(pin), End::Sign) => {
+            if args.answers.is_some() {
+                let summary = app.summary(id.clone())?;
+                voice.say(&closing::said_back(app, &summary))?;
+            }
+            closing::sign(app, id, &pin, &args.signing)
+        }
+        _ => closing::unsigned(app, id),
     }
-    let summary = app.summary(walk_id.clone())?;
-    let Some(pin) = pin else { return closing::unsigned(app, &walk, &summary) };
-    let pin = args.signing.pin(pin, app)?;
-    closing::sign(app, walk_id, pin, &summary)
 }

@@ -1,0 +1,45 @@
+//! What is said during a conversation: to a person, beside what a program reads.
+
+use std::io::{BufRead, Write};
+
+use witnessmark_app::Fault;
+
+use crate::{reply, told};
+
+/// Where prompts go: standard output, or standard error when the answer there is JSON.
+#[derive(Clone, Copy)]
+pub struct Voice {
+    json: bool,
+}
+
+impl Voice {
+    /// The voice of a run whose answer is, or isn't, for programs.
+    pub fn new(json: bool) -> Self {
+        Self { json }
+    }
+
+    /// Says lines.
+    pub fn say(self, text: &str) -> Result<(), Fault> {
+        if self.json {
+            told::aside(text);
+            return Ok(());
+        }
+        reply::print(text)
+    }
+
+    /// Asks, and reads one line; none when the input ended.
+    pub fn ask(self, prompt: &str) -> Result<Option<String>, Fault> {
+        let unreadable = |why: std::io::Error| Fault::new("file").text("file", "standard input").text("why", why);
+        let prompted = if self.json {
+            write!(std::io::stderr(), "{prompt} ")
+        } else {
+            let mut out = std::io::stdout().lock();
+            write!(out, "{prompt} ").and_then(|()| out.flush())
+        };
+        // A prompt that nobody sees is no reason to lose the answer that comes all the same.
+        drop(prompted);
+        let mut line = String::new();
+        let read = std::io::stdin().lock().read_line(&mut line).map_err(unreadable)?;
+        Ok((read > 0).then(|| line.trim().to_owned()))
+    }
+}
