@@ -1,5 +1,7 @@
 //! Laws of the composed list, over catalogues made at random.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use proptest::collection::{btree_set, vec};
@@ -205,9 +207,18 @@ fn a_band_that_the_sheet_lacks_is_named() {
         measure: None,
         ..point.clone()
     };
-    let machine = Machinery { sheet: &sheet, fitted: BTreeSet::new(), confirmed: BTreeMap::new(), remembered: BTreeMap::new() };
+    let machine = Machinery {
+        sheet: &sheet,
+        fitted: BTreeSet::new(),
+        confirmed: BTreeMap::new(),
+        remembered: BTreeMap::new(),
+    };
     for (point, name) in [(point, "travel"), (filled, "head-nuts")] {
-        let fault = compose(Parts { stations: &stations, points: &[point] }, &machine, "before-flight").unwrap_err();
-        assert_eq!((fault.point.as_str(), fault.name.as_str(), fault.sheet.as_str()), ("free-travel", name, "bare"));
+        let fault =
+            compose(Parts { stations: &stations, points: &[point] }, &machine, "before-flight").unwrap_err();
+        assert_eq!(
+            (fault.point.as_str(), fault.name.as_str(), fault.sheet.as_str()),
+            ("free-travel", name, "bare")
+        );
     }
 }

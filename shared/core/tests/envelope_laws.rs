@@ -1,5 +1,7 @@
 //! Laws of bundles: what is as signed verifies, and nothing else does.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 mod common;
 
 use common::story::story;

@@ -1,5 +1,7 @@
 //! Laws of judging an answer: the author's meaning, or where the value lies.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 use proptest::prelude::*;
 use proptest::sample::select;
 use witnessmark_core::list::{Answer, Ask, Given, JudgeFault, Meaning, ResolvedBand, Sourced, judge};
@@ -83,7 +85,9 @@ proptest! {
 #[test]
 fn words_mean_what_their_author_says() {
     let answer = |id: &str, means| Answer { id: id.into(), means };
-    let ask = Ask::Words { answers: vec![answer("dry", Meaning::Serviceable), answer("wet", Meaning::Unserviceable)] };
+    let ask = Ask::Words {
+        answers: vec![answer("dry", Meaning::Serviceable), answer("wet", Meaning::Unserviceable)],
+    };
     let given = |answer: &str| Given::Words { answer: answer.into() };
     assert_eq!(judge(&ask, &given("wet")).unwrap().means, Meaning::Unserviceable);
     assert_eq!(judge(&ask, &given("damp")), Err(JudgeFault::NoSuchAnswer("damp".into())));

@@ -1,5 +1,7 @@
 //! Each rule of the verdict by itself, at its boundary.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 mod common;
 
 use chrono::Days;
@@ -214,7 +216,9 @@ fn a_record_from_the_future_casts_doubt_on_the_clock() {
     assert_eq!(rules(&later(&world, latest - slack)), []);
     let doubted = later(&world, latest - slack - TimeDelta::milliseconds(1));
     assert_eq!(rules(&doubted), [(State::Limited, Rule::ClockDoubt)]);
-    // A day and more: no date can be trusted, and the look isn't one of today.
+    let a_day = later(&world, latest - TimeDelta::days(1));
+    assert_eq!(rules(&a_day).first(), Some(&(State::Limited, Rule::ClockDoubt)));
+    // More than a day: no date can be trusted, and the look isn't one of today.
     let day = later(&world, latest - TimeDelta::days(1) - TimeDelta::milliseconds(1));
     assert_eq!(rules(&day).first(), Some(&(State::Grounded, Rule::ClockDoubt)));
 }

@@ -1,6 +1,8 @@
 //! Laws of the walk: where an inspector stands is folded from the steps taken, and an
 //! interruption takes back attention but no answer.
 
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 use std::collections::BTreeMap;
 
 use chrono::{DateTime, FixedOffset, TimeDelta};
@@ -21,7 +23,8 @@ fn point() -> impl Strategy<Value = String> {
 }
 
 fn given() -> impl Strategy<Value = Given> {
-    prop::sample::select(vec!["good", "worn", "bad"]).prop_map(|answer| Given::Words { answer: answer.into() })
+    prop::sample::select(vec!["good", "worn", "bad"])
+        .prop_map(|answer| Given::Words { answer: answer.into() })
 }
 
 fn step() -> impl Strategy<Value = Step> {
@@ -80,7 +83,12 @@ fn last_at(steps: &[Step]) -> DateTime<FixedOffset> {
 }
 
 fn answered(point: &str, answer: &str, seconds: f64) -> Step {
-    Step::Answered { point: point.into(), given: Given::Words { answer: answer.into() }, seconds, at: start() }
+    Step::Answered {
+        point: point.into(),
+        given: Given::Words { answer: answer.into() },
+        seconds,
+        at: start(),
+    }
 }
 
 fn withdrawn(point: &str) -> Step {

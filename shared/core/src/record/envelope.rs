@@ -1,6 +1,7 @@
 //! The envelope around a payload: flattened JWS JSON, payload unencoded.
 
 use base64ct::{Base64UrlUnpadded, Encoding};
+use chrono::Datelike;
 use ed25519_dalek::VerifyingKey;
 use serde::{Deserialize, Serialize};
 
@@ -177,5 +178,11 @@ fn read_payload(text: &str) -> Result<Payload, EnvelopeFault> {
     if canonical != text {
         return Err(EnvelopeFault::NotCanonical);
     }
-    serde_json::from_value(value).map_err(|fault| EnvelopeFault::Payload(fault.to_string()))
+    let payload: Payload =
+        serde_json::from_value(value).map_err(|fault| EnvelopeFault::Payload(fault.to_string()))?;
+    // RFC 3339 has years of four digits; a moment past them would leave the calendar in another zone.
+    if !(1..=9999).contains(&payload.at.year()) {
+        return Err(EnvelopeFault::Payload("its moment lies outside the years 1 to 9999".into()));
+    }
+    Ok(payload)
 }
