@@ -40,5 +40,16 @@ verbs! {
     Points points;
     Walk walk;
     Verdict verdict;
+    Show show;
+    Record record;
+    Rectify rectify;
+    Correct correct;
+    ConfirmLimit confirm_limit;
+    PutAside put_aside;
+    Export export;
+    Verify verify;
+    Validate validate;
+    Rebuild rebuild;
+    Compute compute;
     ServeUi serve_ui;
 }

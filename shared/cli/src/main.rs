@@ -4,10 +4,12 @@
 mod args;
 mod help;
 mod pin;
+mod reading;
 mod reply;
 mod session;
 mod told;
 mod verbs;
+mod voice;
 
 use std::process::ExitCode;
 

@@ -37,7 +37,7 @@ impl Signing {
     }
 
     /// The PIN. Where nobody signs in this data folder yet, makes the key first and says so.
-    pub fn pin(&self, pin: Pin, app: &mut App) -> Result<String, Fault> {
+    pub fn pin(&self, pin: &Pin, app: &mut App) -> Result<String, Fault> {
         match (app.start()?.person, &self.signatory) {
             (Some(person), Some(given)) if person.name != given.trim() => {
                 Err(Fault::new("signatory-other").text("name", person.name).text("given", given))
@@ -47,7 +47,7 @@ impl Signing {
         }
     }
 
-    fn begin(&self, pin: Pin, app: &mut App) -> Result<String, Fault> {
+    fn begin(&self, pin: &Pin, app: &mut App) -> Result<String, Fault> {
         let name = self.signatory.clone().or_else(|| std::env::var("USER").ok());
         let name = name.filter(|name| !name.trim().is_empty());
         let name = name.unwrap_or_else(|| app.say(&Said::new("cli-owner")));
@@ -66,9 +66,15 @@ impl Signing {
 }
 
 impl Pin {
-    fn get(self, prompt: &str) -> Result<String, Fault> {
+    /// Whether the person at the terminal can mend this by typing once more.
+    pub fn may_be_asked_again(&self, fault: &Fault) -> bool {
+        let slips = ["pin-wrong", "pin-wait", "pin-weak", "pins-differ"];
+        matches!(self, Self::Terminal) && slips.contains(&fault.kind)
+    }
+
+    fn get(&self, prompt: &str) -> Result<String, Fault> {
         match self {
-            Self::File(pin) => Ok(pin),
+            Self::File(pin) => Ok(pin.clone()),
             Self::Terminal => rpassword::prompt_password(format!("{prompt} "))
                 .map(|pin| pin.trim().to_owned())
                 .map_err(|_| Fault::new("pin-needed")),

@@ -41,7 +41,7 @@ impl Session {
     }
 
     /// The app over the data folder, to be kept by a server.
-    pub fn into_server(&mut self) -> Result<App, Fault> {
+    pub fn take_for_server(&mut self) -> Result<App, Fault> {
         self.open()?;
         self.app.take().ok_or_else(|| Fault::internal("the app was opened and isn't there"))
     }

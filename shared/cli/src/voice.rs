@@ -29,7 +29,8 @@ impl Voice {
 
     /// Asks, and reads one line; none when the input ended.
     pub fn ask(self, prompt: &str) -> Result<Option<String>, Fault> {
-        let unreadable = |why: std::io::Error| Fault::new("file").text("file", "standard input").text("why", why);
+        let unreadable =
+            |why: std::io::Error| Fault::new("file").text("file", "standard input").text("why", why);
         let prompted = if self.json {
             write!(std::io::stderr(), "{prompt} ")
         } else {

@@ -3,25 +3,62 @@
 ## Help: verbs
 
 help = Walk round your machine before you fly, sign what you saw, and get a verdict with its reasons.
-help-machine = Register machines and list them
+help-machine = Register machines, describe them anew, list them
+help-machine-add = Register a machine (signed)
+help-machine-change = Describe a machine anew (signed); what you do not give stays as it was
 help-machine-list = List all machines, those that need you first
+help-machine-engines = List the engine types, and the parts of a machine with each
 help-demo = Add the invented machines, for trying out
 help-points = Show the points of a machine's list, with their answers
-help-walk = Walk a list point by point, and sign it
+help-walk = Walk a list point by point, and sign it (exit 1: grounded)
 help-verdict = Say whether a machine may fly, and why (exit 1: grounded)
-help-serve-ui = Show the screens in a browser of this machine
+help-show = Show a machine: what is open, its limits, what happened
+help-record = Lay a record open (exit 1: its signature is not good)
+help-rectify = Sign that what is open at a point was put right
+help-correct = Sign a later word on a finding; the first one stays as it was signed
+help-confirm-limit = Sign a limit as the maker's manual has it
+help-put-aside = Close a list without signing it; its answers are kept, unsigned
+help-export = Write a machine's records to a file that anybody can verify
+help-verify = Check files of records with nothing but the files (exit 1: something is wrong)
+help-validate = Check data sheets, lists of points, words and drawings (exit 1: something is wrong)
+help-rebuild = Derive everything anew from the signed records
+help-compute = Compute one thing: JSON from standard input, JSON to standard output
+help-serve-ui = Show the screens in a browser on this machine
 
 ## Help: what follows a verb
 
-help-arg-data = The folder with your machines and your key [default: your own data folder]
+help-arg-data = The folder with your machines and your key; without it, “witnessmark” among your own data
 help-arg-json = Answer in JSON, for programs
 help-arg-machine = The machine's name or id, or the beginning of either
-help-arg-occasion = Which list
+help-arg-occasion = Which list: before-flight or second-flight
 help-arg-answers = Answers from a JSON file: point id to answer id, or to a value with its unit
-help-arg-leave-missing = Sign although mandatory points have no answer in the file
+help-arg-leave-missing = Sign although mandatory points have no answer in the file: that grounds the machine
 help-arg-no-sign = Stop before signing; what was answered is kept
 help-arg-pin-file = A file whose first line is the PIN; without it you are asked
 help-arg-signatory = Your name, the first time something is signed in this data folder
+help-arg-name = What you call the machine
+help-arg-engine = The engine type's id; “machine engines” lists them
+help-arg-hours = Engine hours
+help-arg-flights = Flights
+help-arg-reserve-repacked = The date on the reserve's packing card, as 2026-04-30
+help-arg-repack-every = Days until the next repack, as the reserve's manual says; 180 until you say
+help-arg-without-reserve = No reserve is fitted
+help-arg-serial = A part and its serial number, as propeller=1234; may be given more than once
+help-arg-note = Anything else worth knowing
+help-arg-record = The record's digest, or the beginning of it
+help-arg-point = The point's id; “points” and “show” name them
+help-arg-how = What was done, in a sentence
+help-arg-answer = The id of the answer it should have been
+help-arg-reason = Why the first word was wrong, in a sentence
+help-arg-band = The limit's id; “show” names them
+help-arg-low = Lower end, a number with its unit, as "125 lbf.in"
+help-arg-high = Upper end
+help-arg-document = The manual and its issue
+help-arg-page = The page
+help-arg-to = The file to write; - for standard output
+help-arg-bundles = Files of records; - for standard input
+help-arg-sheets = Files of the catalogue; without any, the program's own catalogue
+help-arg-computation = Which one; an unknown name lists them all
 help-arg-port = The port; 0 takes any that is free
 
 ## Signing
@@ -31,24 +68,32 @@ cli-pin-new = Choose a PIN for { $name }, at least six digits:
 cli-pin-again = The same PIN again:
 cli-owner = Owner
 cli-begun = { $name } signs in this data folder from now on. The key's thumbprint is { $device }.
+cli-added = Registered and signed.
+cli-changed = Described anew and signed.
+cli-rectified = Put right and signed.
+cli-corrected = Corrected and signed; the first word stays in its record.
+cli-limit-confirmed = The limit is entered and signed.
 
 ## Machines and points
 
-cli-machine = { $name }  { $id }
-  { $engine }, { $hours } h, { $flights ->
+cli-machine = { $engine }, { $hours } h, { $flights ->
     [one] one flight
    *[other] { $flights } flights
   }
-cli-invented = , invented
+cli-invented = {" "}(invented)
 cli-machine-walk = Begun and not signed: { $list }, { $done } of { $of } looked at
 cli-no-machines = No machine is here yet. Add yours with “machine add”, or try with “demo”.
 cli-demo = These machines are invented: they belong to nobody.
+cli-parts = parts: { $parts }
 cli-points = { $points ->
     [one] One point
    *[other] { $points } points
   } in all.
 cli-may-be-left = (may be left out)
 cli-measured = a value, in { $unit }; good: { $band }
+cli-open = Open:
+cli-limits = Limits:
+cli-timeline = What happened, latest first:
 
 ## What an answer means
 
@@ -59,24 +104,69 @@ cli-means-unserviceable = unserviceable
 
 ## Walking
 
+cli-walk-opened = { $list }: { $machine }, { $done } of { $of } looked at.
+cli-walk-keys = Type the number of what you see, or the value. Also: b takes the last answer back, l leaves this point for now, n and words write a note, q stops (all is kept).
+cli-good = Good: { $words }
+cli-bad = Bad: { $words }
+cli-why = Why: { $words }
+cli-caution = CAUTION: { $words }
+cli-note-well = Note: { $words }
+cli-noted = Your note: { $words }
+cli-band = Band: { $band }. { $source }
+cli-note-kept = The note is kept.
+cli-prompt = 1 to { $most }, b, l, n, q, ? >
+cli-prompt-value = Value in { $unit } (or with another unit), b, l, n, q, ? >
+cli-answered = Kept: { $words } ({ $means })
+cli-not-understood = This is none of the answers.
+cli-would-be = Signed now, the verdict would be: { $verdict }.
+cli-closing-keys = s signs. Also: l goes to what was left, a point's number looks at it again, b takes the last answer back, q stops (all is kept).
+cli-closing-keys-unsigned = q stops (all is kept). Also: l goes to what was left, a point's number looks at it again, b takes the last answer back.
+cli-closing-not-understood = This is neither one of these letters nor a point's number.
 cli-kept = [{ $done }/{ $of }] { $point }: { $words } ({ $means })
 cli-found = Found:
-cli-hurried = Hurried:
+cli-hurried = Hurried (look again?):
 cli-left = Not looked at:
 cli-left-grounds = {" "}(mandatory)
 cli-unsigned = Not signed. { $done ->
-    [one] The one answer is
-   *[other] The { $done } answers are
-  } kept; the same command goes on from here.
+    [0] Nothing was answered yet; the same command begins here.
+    [one] The one answer is kept; the same command goes on from here.
+   *[other] The { $done } answers are kept; the same command goes on from here.
+  }
 cli-signed = Signed as record { $record }.
+cli-put-aside = Put aside: { $list }, { $done ->
+    [one] one answer
+   *[other] { $done } answers
+  } kept, unsigned.
 
-## Verdicts
+## Verdicts and records
 
 cli-state-fit = fit
 cli-state-limited = limits
 cli-state-grounded = grounds
-cli-clears = Clears: { $clears }
-cli-record = record { $record }
+cli-clears = To clear it: { $clears }
+cli-record = record { $id }
+cli-point = point { $id }
+cli-limit = limit { $id }
+cli-record-by = Signed by { $by } on { $when }; device { $device }, number { $seq } of its chain
+cli-before = Said first, taken back: { $words }
+
+## Files
+
+cli-exported = { $records ->
+    [one] One record
+   *[other] { $records } records
+  } written to { $file }.
+cli-key-of = { $name } signs with key { $device }
+cli-valid = { $files ->
+    [0] Nothing is wrong in the program's own catalogue.
+    [one] Nothing is wrong in this file.
+   *[other] Nothing is wrong in these { $files } files.
+  }
+cli-rebuilt = Derived anew: { $machines ->
+    [one] one machine
+   *[other] { $machines } machines
+  }.
+cli-compute-example = Give JSON on standard input, for example: { $example }
 
 ## Faults: what went wrong, and what to do
 
@@ -89,11 +179,23 @@ fault-ambiguous-record = “{ $what }” fits more than one record: { $which }
 fault-signatory-other = Here { $name } signs, not { $given }.
     .hint = Leave --signatory out, or choose another data folder with --data.
 fault-pins-differ = The two PINs are not the same.
-    .hint = Run the command again, and type the same PIN twice.
+    .hint = Type the same PIN twice.
 fault-pin-file-empty = There is no PIN in { $file }.
     .hint = Its first line must be the PIN, and nothing else.
 fault-answer-unreadable = The answer to “{ $point }” cannot be read: { $why }
     .hint = Give the answer's id, or {"{"} "value": 4, "unit": "L" {"}"}; with a note, {"{"} "answer": "…", "note": "…" {"}"}.
+fault-quantity = “{ $text }” is no value with a unit.
+    .hint = Give a number with a decimal point, and a unit: 12.5 N.m. Units: { $units }.
+fault-day = “{ $text }” is no date.
+    .hint = Give year, month and day: 2026-04-30.
+fault-serial = “{ $text }” is no part with its serial number.
+    .hint = Give both, as propeller=1234; “machine engines” names the parts.
+fault-nothing-changed = The machine is described like that already.
+    .hint = Give what is to be changed; nothing was signed.
+fault-nothing-begun = No such list was begun on this machine.
+    .hint = “machine list” shows the lists that were begun and not signed.
+fault-more-begun = More than one list was begun: { $which }
+    .hint = Say which with --occasion.
 
 ## The screens in a browser
 

@@ -3,7 +3,7 @@
 use witnessmark_app::Fault;
 use witnessmark_core::said::Said;
 
-use super::machine::line;
+use super::machine::in_words;
 use crate::reply::Reply;
 use crate::session::Session;
 
@@ -14,7 +14,6 @@ pub fn run(_: Args, session: &mut Session) -> Result<Reply, Fault> {
     let app = session.open()?;
     let mut cards = app.demo()?;
     cards.retain(|card| card.invented);
-    let mut text = app.say(&Said::new("cli-demo")) + "\n\n";
-    cards.iter().for_each(|card| text.push_str(&line(app, card)));
-    Reply::done(text, &cards)
+    let machines: Vec<String> = cards.iter().map(|card| in_words(app, card)).collect();
+    Reply::done(format!("{}\n\n{}", app.say(&Said::new("cli-demo")), machines.join("\n")), &cards)
 }

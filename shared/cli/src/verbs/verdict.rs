@@ -38,7 +38,12 @@ fn reason_in_words(app: &App, reason: &ReasonView) -> String {
         State::Limited => "cli-state-limited",
         State::Grounded => "cli-state-grounded",
     }));
-    let mut text = format!("\n- {state}: {}{}\n", reason.words, record(app, reason.record.as_deref()));
+    let ids = [("cli-point", &reason.point), ("cli-limit", &reason.band)];
+    let ids = ids.into_iter().filter_map(|(id, value)| Some(in_brackets(app, id, value.as_deref()?)));
+    // Where there are facts behind it, each names its own record.
+    let own = reason.record.as_deref().filter(|_| reason.because.is_empty());
+    let ids = ids.collect::<String>() + &record(app, own);
+    let mut text = format!("\n- {state}: {}{ids}\n", reason.words);
     for fact in &reason.because {
         text.push_str(&format!("    {}{}\n", fact.words, record(app, fact.record.as_deref())));
     }
@@ -46,8 +51,12 @@ fn reason_in_words(app: &App, reason: &ReasonView) -> String {
 }
 
 /// The record behind it, by the beginning of its digest: enough for `witnessmark record`.
-fn record(app: &App, digest: Option<&str>) -> String {
-    let Some(digest) = digest else { return String::new() };
-    let short: String = digest.chars().take(12).collect();
-    format!(" [{}]", app.say(&Said::new("cli-record").text("record", short)))
+pub fn record(app: &App, digest: Option<&str>) -> String {
+    let short = digest.map(|digest| digest.chars().take(12).collect::<String>());
+    short.map(|short| in_brackets(app, "cli-record", &short)).unwrap_or_default()
+}
+
+/// An id that another verb takes.
+fn in_brackets(app: &App, message: &str, id: &str) -> String {
+    format!(" [{}]", app.say(&Said::new(message).text("id", id)))
 }

@@ -14,7 +14,7 @@ pub fn run(_: Args, session: &mut Session) -> Result<Reply, Fault> {
     let cards = app.machines()?;
     let text = match cards.as_slice() {
         [] => app.say(&Said::new("cli-no-machines")),
-        cards => cards.iter().map(|card| super::line(app, card)).collect(),
+        cards => cards.iter().map(|card| super::in_words(app, card)).collect::<Vec<_>>().join("\n"),
     };
     Reply::done(text, &cards)
 }

@@ -26,8 +26,9 @@ pub struct Args {
 }
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
-    let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().map_err(Fault::internal)?;
-    let app = session.into_server()?;
+    let runtime =
+        tokio::runtime::Builder::new_current_thread().enable_all().build().map_err(Fault::internal)?;
+    let app = session.take_for_server()?;
     let served = runtime.block_on(serve(args.port, app, session.json));
     // A call still at work is one transaction: it is whole or it isn't there.
     runtime.shutdown_timeout(GRACE);

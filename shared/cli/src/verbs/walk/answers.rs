@@ -4,12 +4,12 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 use serde_json::Value;
-use witnessmark_app::views::{AskView, Look, PointView, Walk, WalkProgress};
+use witnessmark_app::views::{Look, PointView, Walk, WalkProgress};
 use witnessmark_app::{App, Fault};
 use witnessmark_core::list::Given;
 use witnessmark_core::said::Said;
 
-use crate::{reply, told};
+use crate::voice::Voice;
 
 /// What the file says of one point.
 #[derive(Clone, Debug)]
@@ -22,7 +22,8 @@ pub struct Answer {
 pub fn read(file: &Path) -> Result<BTreeMap<String, Answer>, Fault> {
     let unreadable = |why: String| Fault::new("answers-file").text("file", file.display()).text("why", why);
     let text = std::fs::read_to_string(file).map_err(|why| unreadable(why.to_string()))?;
-    let raw: BTreeMap<String, Value> = serde_json::from_str(&text).map_err(|why| unreadable(why.to_string()))?;
+    let raw: BTreeMap<String, Value> =
+        serde_json::from_str(&text).map_err(|why| unreadable(why.to_string()))?;
     raw.into_iter().map(|(point, value)| Ok((point.clone(), answer(&point, value)?))).collect()
 }
 
@@ -55,10 +56,10 @@ pub fn give(
     walk: &Walk,
     answers: &BTreeMap<String, Answer>,
     leave_missing: bool,
-    quiet: bool,
+    voice: Voice,
 ) -> Result<(), Fault> {
-    if let (Some(back), false) = (&walk.progress.stepped_back, quiet) {
-        told::aside(back);
+    if let Some(back) = &walk.progress.stepped_back {
+        voice.say(back)?;
     }
     let points = || walk.stations.iter().flat_map(|station| &station.points);
     if let Some(unknown) = answers.keys().find(|id| points().all(|point| point.id != **id)) {
@@ -78,9 +79,7 @@ pub fn give(
         match answers.get(&point.id) {
             Some(answer) => {
                 let progress = answer_one(app, walk, point, answer)?;
-                if !quiet {
-                    reply::print(&kept(app, point, &progress))?;
-                }
+                voice.say(&kept(app, point, &progress))?;
             }
             None if done(point) => {}
             None => {
@@ -113,10 +112,7 @@ fn state(progress: &WalkProgress, point: &str) -> Look {
 fn kept(app: &App, point: &PointView, progress: &WalkProgress) -> String {
     let given = progress.points.get(&point.id).and_then(|state| state.given.as_ref());
     let means = given.map(|given| app.say(&Said::new(crate::verbs::means(given.means)))).unwrap_or_default();
-    let words = match (&point.ask, given) {
-        (_, Some(given)) => given.words.clone(),
-        (AskView::Words { .. } | AskView::Value(_), None) => String::new(),
-    };
+    let words = given.map(|given| given.words.clone()).unwrap_or_default();
     app.say(
         &Said::new("cli-kept")
             .number("done", progress.done)

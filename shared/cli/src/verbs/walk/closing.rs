@@ -1,16 +1,17 @@
 //! The end of a walk: said back, and signed or kept unsigned.
 
-use witnessmark_app::views::Summary;
+use witnessmark_app::views::{Summary, Walk};
 use witnessmark_app::{App, Fault};
 use witnessmark_core::said::Said;
 
+use super::showing;
 use crate::pin::{Pin, Signing};
 use crate::reply::Reply;
 use crate::told;
 use crate::verbs::{means, verdict};
 
-/// The inspection said back.
-pub fn said_back(app: &App, summary: &Summary) -> String {
+/// The inspection said back; points by their number in the list, so that one can be named again.
+pub fn said_back(app: &App, walk: &Walk, summary: &Summary) -> String {
     let mut text = format!("\n{}\n", summary.sentences.join("\n"));
     let mut part = |id: &str, lines: Vec<String>| {
         if !lines.is_empty() {
@@ -19,12 +20,23 @@ pub fn said_back(app: &App, summary: &Summary) -> String {
         }
     };
     let means = |meaning| app.say(&Said::new(means(meaning)));
-    let found = summary.found.iter().map(|f| format!("{}: {} ({})", f.title, f.words, means(f.means)));
+    let number = |id: &str| showing::number(walk, id);
+    let found = summary.found.iter();
+    let found = found.map(|f| format!("{}  {}: {} ({})", number(&f.id), f.title, f.words, means(f.means)));
     part("cli-found", found.collect());
-    part("cli-hurried", summary.hurried.iter().map(|point| point.words.clone()).collect());
     let must = |must| if must { app.say(&Said::new("cli-left-grounds")) } else { String::new() };
-    part("cli-left", summary.left.iter().map(|l| format!("{}{}", l.words, must(l.must))).collect());
+    let left = summary.left.iter().map(|l| format!("{}  {}{}", number(&l.id), l.words, must(l.must)));
+    part("cli-left", left.collect());
     text.trim_end().to_owned()
+}
+
+/// What was looked at for a moment only.
+pub fn hurried(app: &App, walk: &Walk, summary: &Summary) -> Option<String> {
+    if summary.hurried.is_empty() {
+        return None;
+    }
+    let lines = summary.hurried.iter().map(|p| format!("\n  {}  {}", showing::number(walk, &p.id), p.words));
+    Some(format!("\n{}{}", app.say(&Said::new("cli-hurried")), lines.collect::<String>()))
 }
 
 /// Kept, not signed.

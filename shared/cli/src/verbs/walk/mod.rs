@@ -43,18 +43,14 @@ pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
     let end = match given {
         Some(given) => {
             answers::give(app, &walk, &given, args.leave_missing, voice)?;
+            let summary = app.summary(id.clone())?;
+            voice.say(&closing::said_back(app, &walk, &summary))?;
             End::Sign
         }
         None => Talk::new(app, walk, voice, pin.is_some())?.run()?,
     };
     match (pin, end) {
-        (Some(pin), End::Sign) => {
-            if args.answers.is_some() {
-                let summary = app.summary(id.clone())?;
-                voice.say(&closing::said_back(app, &summary))?;
-            }
-            closing::sign(app, id, &pin, &args.signing)
-        }
+        (Some(pin), End::Sign) => closing::sign(app, id, &pin, &args.signing),
         _ => closing::unsigned(app, id),
     }
 }

@@ -1,7 +1,7 @@
 //! A point as it is shown in the terminal.
 
 use witnessmark_app::App;
-use witnessmark_app::views::{AskView, PointView, StationView, WalkProgress};
+use witnessmark_app::views::{AskView, PointView, StationView, Walk};
 use witnessmark_core::said::Said;
 
 use crate::verbs::means;
@@ -11,9 +11,16 @@ pub fn station(station: &StationView) -> String {
     format!("\n== {} ==\n{}", station.words, station.stand)
 }
 
+/// A point's number in its list, from 1.
+pub fn number(walk: &Walk, point: &str) -> usize {
+    let mut points = walk.stations.iter().flat_map(|station| &station.points);
+    points.position(|other| other.id == point).map_or(0, |index| index + 1)
+}
+
 /// What to look at, what is good and bad, why, and how it may be answered.
-pub fn point(app: &App, point: &PointView, progress: &WalkProgress) -> String {
-    let mut text = format!("\n[{}/{}] {}\n", progress.done + 1, progress.of, point.title);
+pub fn point(app: &App, walk: &Walk, point: &PointView) -> String {
+    let progress = &walk.progress;
+    let mut text = format!("\n[{}/{}] {}\n", number(walk, &point.id), progress.of, point.title);
     let mut line = |id: &str, words: &str| {
         text.push_str(&format!("  {}\n", app.say(&Said::new(id).text("words", words))));
     };
@@ -41,7 +48,8 @@ pub fn point(app: &App, point: &PointView, progress: &WalkProgress) -> String {
             }
         }
         AskView::Value(ask) => {
-            text.push_str(&format!("  {}: {}\n", ask.words, ask.source));
+            let band = Said::new("cli-band").text("band", &ask.words).text("source", &ask.source);
+            text.push_str(&format!("  {}\n", app.say(&band)));
         }
     }
     text.trim_end().to_owned()

@@ -4,14 +4,13 @@
 use std::collections::VecDeque;
 use std::time::{Duration, SystemTime};
 
-use witnessmark_app::views::{Look, PointView, StationView, Walk, WalkProgress};
+use witnessmark_app::views::{Look, PointView, StationView, Walk};
 use witnessmark_app::{App, Fault};
 use witnessmark_core::list::Given;
 use witnessmark_core::said::Said;
 
-use super::closing::said_back;
-use super::showing;
 use super::typed::{self, Typed};
+use super::{closing, showing};
 use crate::voice::Voice;
 
 /// How a conversation ended.
@@ -99,21 +98,21 @@ impl<'a> Talk<'a> {
             self.voice.say(&showing::station(station))?;
             self.at = Some(station.id.clone());
         }
-        self.voice.say(&showing::point(self.app, point, &self.walk.progress))?;
+        self.voice.say(&showing::point(self.app, &self.walk, point))?;
         let shown = SystemTime::now();
         loop {
             let Some(line) = self.voice.ask(&showing::prompt(self.app, point))? else {
                 return Ok(Some(End::Stop));
             };
+            if line.is_empty() {
+                continue;
+            }
             // A fault ends neither the conversation nor the point: it is told, and asked again.
             match typed::read(&line, point).and_then(|typed| self.do_as_typed(typed, point, shown)) {
                 Ok(Done::Next) => return Ok(None),
                 Ok(Done::Stay) => {}
                 Ok(Done::End(end)) => return Ok(Some(end)),
-                Err(fault) => {
-                    let told = self.app.show(&fault);
-                    self.voice.say(&format!("{}\n  {}", told.message, told.hint))?;
-                }
+                Err(fault) => self.tell(&fault)?,
             }
         }
     }
@@ -122,7 +121,10 @@ impl<'a> Talk<'a> {
         let (walk, id) = (self.walk.id.clone(), point.id.clone());
         let progress = match typed {
             Typed::Answer(given) => return self.answer(given, point, shown),
-            Typed::Back => self.app.undo(walk)?,
+            Typed::Back => {
+                self.wished.clear();
+                self.app.undo(walk)?
+            }
             Typed::Leave => self.app.leave(walk, id)?,
             Typed::Note(note) => {
                 self.walk.progress = self.app.note(walk, id, note)?;
@@ -140,7 +142,6 @@ impl<'a> Talk<'a> {
                 return Ok(Done::Stay);
             }
         };
-        self.wished.clear();
         self.walk.progress = progress;
         Ok(Done::Next)
     }
@@ -156,7 +157,9 @@ impl<'a> Talk<'a> {
         let means = progress.points.get(&point.id).and_then(|state| state.given.as_ref());
         if let Some(given) = means {
             let means = self.app.say(&Said::new(crate::verbs::means(given.means)));
-            self.voice.say(&self.app.say(&Said::new("cli-answered").text("words", &given.words).text("means", means)))?;
+            self.voice.say(
+                &self.app.say(&Said::new("cli-answered").text("words", &given.words).text("means", means)),
+            )?;
         }
         self.walk.progress = progress;
         Ok(Done::Next)
@@ -175,29 +178,50 @@ impl<'a> Talk<'a> {
     /// Nothing is open any more: says it back, and asks what now.
     fn close(&mut self) -> Result<Option<End>, Fault> {
         let summary = self.app.summary(self.walk.id.clone())?;
-        self.voice.say(&said_back(self.app, &summary))?;
-        self.voice.say(&format!("\n{}", self.app.say(&Said::new("cli-would-be").text("verdict", &summary.preview.headline))))?;
-        let again: VecDeque<String> = summary.left.iter().map(|left| left.id.clone()).chain(summary.hurried.iter().map(|point| point.id.clone())).collect();
-        if !self.may_sign && again.is_empty() {
-            return Ok(Some(End::Stop));
+        self.voice.say(&closing::said_back(self.app, &self.walk, &summary))?;
+        if let Some(hurried) = closing::hurried(self.app, &self.walk, &summary) {
+            self.voice.say(&hurried)?;
         }
-        let keys = Said::new("cli-closing-keys").number("again", again.len() as f64).text("sign", if self.may_sign { "yes" } else { "no" });
+        let would_be = Said::new("cli-would-be").text("verdict", &summary.preview.headline);
+        self.voice.say(&format!("\n{}", self.app.say(&would_be)))?;
+        self.say(if self.may_sign { "cli-closing-keys" } else { "cli-closing-keys-unsigned" })?;
         loop {
-            let Some(line) = self.voice.ask(&self.app.say(&keys))? else { return Ok(Some(End::Stop)) };
+            let Some(line) = self.voice.ask(">")? else { return Ok(Some(End::Stop)) };
             match line.as_str() {
                 "s" if self.may_sign => return Ok(Some(End::Sign)),
-                "a" if !again.is_empty() => {
-                    self.wished = again;
+                "l" if !summary.left.is_empty() => {
+                    self.wished = summary.left.into_iter().map(|left| left.id).collect();
                     return Ok(None);
                 }
-                "b" => {
-                    self.walk.progress = self.app.undo(self.walk.id.clone())?;
-                    return Ok(None);
-                }
+                "b" => match self.app.undo(self.walk.id.clone()) {
+                    Ok(progress) => {
+                        self.walk.progress = progress;
+                        return Ok(None);
+                    }
+                    Err(fault) => self.tell(&fault)?,
+                },
                 "q" => return Ok(Some(End::Stop)),
-                _ => self.say("cli-not-understood")?,
+                "" => {}
+                number => match self.numbered(number) {
+                    Some(point) => {
+                        self.wished.push_back(point);
+                        return Ok(None);
+                    }
+                    None => self.say("cli-closing-not-understood")?,
+                },
             }
         }
+    }
+
+    /// The point of that number in the list.
+    fn numbered(&self, number: &str) -> Option<String> {
+        let index = number.parse::<usize>().ok()?.checked_sub(1)?;
+        self.stations().nth(index).map(|(_, point)| point.id.clone())
+    }
+
+    fn tell(&self, fault: &Fault) -> Result<(), Fault> {
+        let told = self.app.show(fault);
+        self.voice.say(&format!("{}\n  {}", told.message, told.hint))
     }
 }
 

@@ -1,0 +1,28 @@
+//! `convert`: a quantity in another unit of its kind.
+
+use serde::Deserialize;
+use serde_json::{Value, json};
+use witnessmark_core::units::{Dimension, Quantity, Unit};
+
+use super::{Computation, Wrong, read};
+
+pub const IT: Computation = Computation {
+    name: "convert",
+    example: r#"{"quantity": {"value": 100, "unit": "lbf.in"}, "to": "N.m"}"#,
+    run,
+};
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Input {
+    quantity: Quantity,
+    to: Unit,
+}
+
+fn run(input: Value) -> Result<Value, Wrong> {
+    let Input { quantity, to } = read(input)?;
+    if quantity.unit.dimension() == Dimension::Temperature && quantity.si()? < 0.0 {
+        return Err(Wrong("nothing is colder than absolute zero".into()));
+    }
+    Ok(json!({ "quantity": quantity.to(to)? }))
+}
