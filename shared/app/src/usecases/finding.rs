@@ -6,7 +6,7 @@ use witnessmark_store::Tx;
 use crate::house::id;
 use crate::{App, Fault};
 
-/// Fewest characters of a record's digest or a machine's id that are looked up.
+/// Fewest characters of a digest or an id that are looked up.
 const LEAST: usize = 4;
 
 impl App {
@@ -32,8 +32,9 @@ impl App {
                 return one(text, &whole);
             }
             let begins = |(id, name): &&(String, String)| {
-                wanted.chars().count() >= LEAST
-                    && (id.starts_with(&wanted) || name.to_lowercase().starts_with(&wanted))
+                let long = wanted.chars().count() >= LEAST;
+                !wanted.is_empty()
+                    && (name.to_lowercase().starts_with(&wanted) || (long && id.starts_with(&wanted)))
             };
             one(text, &machines.iter().filter(begins).collect::<Vec<_>>())
         })
