@@ -5,11 +5,11 @@
 //   machines      walk, machine-ID, open-ID, verdict-ID, add-machine, to-verify, to-settings, empty-add, empty-demo
 //   machine-form  machine-name, engine-ID, part-ID, serials, serial-ID, repacked, every-days, hours, flights, machine-note, pin, sign
 //   machine       to-verdict, walk-OCCASION, put-right-POINT, entry-KIND, limit-BAND, edit, export, exported
-//   walk-map      go-on, to-summary, stop-STATION, station-STATION, point-POINT
+//   walk-map      go-on, to-summary, step-back, stop-STATION, station-STATION, point-POINT
 //   point         answer-ANSWER (with data-means), value, unit, key-0 … key-9, key-., key-erase, judged (data-means),
 //                 enter, photo, say-more, note, note-keep, leave or go-on, step-back, to-map; shows critical,
 //                 caution, last-time, said, noted, stepped-back
-//   summary       preview (data-state), found-POINT, left-POINT, hurried-POINT, hold-to-sign, sign-with-pin, put-aside;
+//   summary       preview (data-state), found-POINT, left-POINT, hurried-POINT, hold-to-sign, sign-with-pin, put-aside, step-back;
 //                 then sign-sheet: pin, key-0 … key-9, sign, sign-not-yet
 //   verdict       verdict (data-state), reason-RULE, to-machine
 //   put-right     how, pin, sign
@@ -35,7 +35,7 @@ import { Settings } from "./screens/settings";
 import { Verdict } from "./screens/verdict";
 import { Verify } from "./screens/verify";
 import { WalkScreens } from "./screens/walk";
-import { open, start } from "./state";
+import { announced, open, start } from "./state";
 
 export function App() {
   const [fault, setFault] = useState<Fault | null>(null);
@@ -43,7 +43,12 @@ export function App() {
   useEffect(() => void begin(), []);
   if (!start.value) return <Waiting screen="start" fault={fault} again={begin} />;
   if (!start.value.person) return <First />;
-  return <Screen key={keyOf(route.value)} parts={route.value} />;
+  return (
+    <>
+      <Screen key={keyOf(route.value)} parts={route.value} />
+      <p class="unseen" role="status">{announced.value}</p>
+    </>
+  );
 }
 
 /** Screens of one walk share what they have loaded; every other address is a screen of its own. */

@@ -28,6 +28,9 @@ export async function openWalk(machine: string, occasion: string) {
   walk.value = await call("walk", { machine, occasion });
 }
 
+/** What a screen reader is told when the screen itself moves on. */
+export const announced = signal("");
+
 /** Takes where the inspector stands now. */
 export function advanced(progress: WalkProgress) {
   if (walk.value) walk.value = { ...walk.value, progress };

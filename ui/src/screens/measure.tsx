@@ -29,6 +29,7 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
   const value = number !== null && unit ? { value: number, unit } : null;
   const judged = useJudged(walk, point.id, value);
   const id = useId();
+  const known = ask.low !== null || ask.high !== null;
   const below0 = ask.units.some(({ code }) => code === "Cel" || code === "degF");
 
   const enter = () => {
@@ -66,7 +67,7 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
         />
         <Units units={ask.units} unit={unit} onUnit={setUnit} />
       </div>
-      <BandBar low={ask.low} high={ask.high} value={judged?.value ?? null} means={judged?.means} />
+      {known && <BandBar low={ask.low} high={ask.high} value={judged?.value ?? null} means={judged?.means} />}
       <p id={`${id}-judged`} class="judged" role="status" data-test="judged" data-means={judged?.means}>
         {judged ? (
           <>
@@ -74,7 +75,7 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
             <span>{judged.words}</span>
           </>
         ) : (
-          <span class="soft">{t("measure-band", { band: ask.words })}</span>
+          <span class="soft">{known ? t("measure-band", { band: ask.words }) : ask.source}</span>
         )}
       </p>
       <Keys

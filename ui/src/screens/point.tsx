@@ -9,6 +9,7 @@ import { Photos } from "../parts/photo";
 import { MiniPlan } from "../parts/plan";
 import { MeaningShape } from "../parts/shape";
 import { go, to } from "../route";
+import { announced } from "../state";
 import type { Given, PointState, Walk } from "../types";
 import { mapOf, moveOn, placeOf, type Place } from "../walking";
 import { t } from "../words";
@@ -29,7 +30,15 @@ export function PointScreen({ walk, id }: { walk: Walk; id: string }) {
   const state = walk.progress.points[id];
   // Only when the core has it on the disk does the screen say so.
   const answer = (given: Given) =>
-    act(async () => moveOn(walk, await call("answer", { walk: walk.id, point: id, given, seconds: seconds() })));
+    act(async () => {
+      const progress = await call("answer", { walk: walk.id, point: id, given, seconds: seconds() });
+      announced.value = t("point-kept", {
+        words: progress.points[id]?.given?.words ?? "",
+        done: progress.done,
+        of: progress.of,
+      });
+      moveOn(walk, progress);
+    });
 
   return (
     <Page

@@ -13,6 +13,7 @@ import type { Summary as Said, Walk } from "../types";
 import { mapOf, pointOf } from "../walking";
 import { t } from "../words";
 import { SignSheet } from "./sign";
+import { StepBack } from "./step-back";
 
 export function Summary({ walk }: { walk: Walk }) {
   const { value, fault, again } = useLoad("summary", { walk: walk.id });
@@ -49,6 +50,7 @@ export function Summary({ walk }: { walk: Walk }) {
             <button type="button" class="tool" aria-disabled={aside.busy} onClick={putAside} data-test="put-aside">
               {t("put-aside")}
             </button>
+            <StepBack walk={walk} busy={aside.busy} act={aside.act} />
           </div>
         </>
       }

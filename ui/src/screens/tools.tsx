@@ -4,9 +4,10 @@ import { call } from "../calls";
 import { base64Of } from "../files";
 import { advanced } from "../state";
 import type { PointState, Walk } from "../types";
-import { moveBack, moveOn, type Place } from "../walking";
+import { moveOn, type Place } from "../walking";
 import { t } from "../words";
 import { NoteSheet } from "./note";
+import { StepBack } from "./step-back";
 
 interface ToolsProps {
   walk: Walk;
@@ -59,15 +60,7 @@ export function Tools({ walk, place, state, busy, act }: ToolsProps) {
           {t("tool-leave")}
         </button>
       )}
-      <button
-        type="button"
-        class="tool"
-        aria-disabled={busy || !walk.progress.can_undo}
-        onClick={() => walk.progress.can_undo && act(async () => moveBack(walk, await call("undo", { walk: walk.id })))}
-        data-test="step-back"
-      >
-        {t("tool-step-back")}
-      </button>
+      <StepBack walk={walk} busy={busy} act={act} />
       <NoteSheet sheet={note} walk={walk.id} point={point} title={place.point.title} kept={state?.note ?? ""} />
     </div>
   );

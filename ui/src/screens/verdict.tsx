@@ -7,6 +7,7 @@ import { Reasons } from "../parts/reasons";
 import { StateShape } from "../parts/shape";
 import { to } from "../route";
 import { t } from "../words";
+import { Invented } from "./machines";
 
 export function Verdict({ machine }: { machine: string }) {
   const { value, fault, again } = useLoad("machine", { id: machine });
@@ -32,6 +33,7 @@ export function Verdict({ machine }: { machine: string }) {
         </a>
       }
     >
+      {card.invented && <Invented />}
       <Reasons verdict={verdict} machine={machine} />
       <p class="soft">{t("sign-means")}</p>
       <Cautions />

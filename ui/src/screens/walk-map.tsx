@@ -1,5 +1,7 @@
 // The walk: the machine from above is the menu, and the stations with their points lie beside it.
 import { useRef, useState } from "preact/hooks";
+import { useAct } from "../hooks";
+import { FaultNote } from "../parts/fault";
 import { Page } from "../parts/page";
 import { Plan } from "../parts/plan";
 import { LookShape } from "../parts/shape";
@@ -7,10 +9,12 @@ import { to } from "../route";
 import type { StationView, Walk } from "../types";
 import { pointOf, placeOf, stationOf, summaryOf, wantsLook } from "../walking";
 import { t } from "../words";
+import { StepBack } from "./step-back";
 import { SteppedBack } from "./stepped-back";
 
 export function WalkMap({ walk }: { walk: Walk }) {
   const { progress } = walk;
+  const { busy, fault, act, again } = useAct();
   const here = stationOf(walk, progress.current);
   const [open, setOpen] = useState(here);
   const list = useRef<HTMLOListElement>(null);
@@ -68,11 +72,15 @@ export function WalkMap({ walk }: { walk: Walk }) {
           </li>
         ))}
       </ol>
-      {next && (
-        <a class="plain" href={summaryOf(walk)} data-test="to-summary">
-          {t("walk-to-summary-early")}
-        </a>
-      )}
+      <FaultNote fault={fault} again={again} />
+      <div class="links">
+        {next && (
+          <a href={summaryOf(walk)} data-test="to-summary">
+            {t("walk-to-summary-early")}
+          </a>
+        )}
+        <StepBack walk={walk} busy={busy} act={act} />
+      </div>
     </Page>
   );
 }

@@ -25,7 +25,7 @@ to-record = The record
 first-title = Look before you launch
 first-what = Walk round your machine before you fly, point by point, and sign what you saw. All of it stays on this device and works without a signal.
 first-name = Your name, as you sign
-first-begin = Make my key
+first-begin = Make my key, and begin
 first-busy = Making the key…
 pin-choose = Choose a PIN
 pin-hint = At least six digits. It locks the key that signs; nobody can tell it to you if you forget it.
@@ -52,7 +52,7 @@ invented = invented, for trying out
 empty-what = No machine is here yet.
 empty-add = Add my machine
 empty-demo = Try with invented machines
-empty-demo-what = They belong to nobody, and say so wherever they appear.
+empty-demo-what = They belong to nobody, and are marked as invented.
 
 ## Meanings and looks
 
@@ -74,8 +74,8 @@ walk-title = Round { $machine }
 walk-over = { $list } · { $done } of { $of } looked at
 walk-begin = Begin: { $point }
 walk-go-on = Go on: { $point }
-walk-to-summary = Hear it back and sign
-walk-to-summary-early = Hear it back as far as it is
+walk-to-summary = Look it over, and sign
+walk-to-summary-early = Look it over so far
 walk-here = You are here.
 walk-count = { $done } of { $of }
 minutes = { $minutes } min
@@ -92,6 +92,7 @@ point-bad = Bad:
 point-last-time = Last time:
 point-said = You said: { $words }
 point-said-again = You said { $words } before the interruption. Look again.
+point-kept = Kept: { $words }. { $done } of { $of } looked at.
 point-left = You left this one for now.
 answers = What do you see?
 answer-yours = you said this
@@ -139,7 +140,7 @@ sign-title = Sign what you saw
 sign-now = Sign
 sign-busy = Signing…
 sign-not-yet = Not yet
-put-aside = Put aside, unsigned
+put-aside = Put aside
 verdict-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h
 verdict-to-machine = More about { $machine }
 
