@@ -9,7 +9,7 @@
 //   point         answer-ANSWER (with data-means), value, unit, key-0 … key-9, key-., key-erase, judged (data-means),
 //                 enter, photo, say-more, note, note-keep, leave or go-on, step-back, to-map; shows critical,
 //                 caution, last-time, said, noted, stepped-back
-//   summary       preview (data-state), found-POINT, left-POINT, hurried-POINT, hold-to-sign, sign-with-pin, put-aside, step-back;
+//   summary       preview (data-state), found-POINT, left-POINT, hurried-POINT, hold-to-sign, sign-with-pin, put-aside, step-back, more;
 //                 then sign-sheet: pin, key-0 … key-9, sign, sign-not-yet
 //   verdict       verdict (data-state), reason-RULE, to-machine
 //   put-right     how, pin, sign
@@ -45,8 +45,8 @@ export function App() {
   if (!start.value.person) return <First />;
   return (
     <>
-      <Screen key={keyOf(route.value)} parts={route.value} />
       <p class="unseen" role="status">{announced.value}</p>
+      <Screen key={keyOf(route.value)} parts={route.value} />
     </>
   );
 }

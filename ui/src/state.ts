@@ -30,6 +30,14 @@ export async function openWalk(machine: string, occasion: string) {
 
 /** What a screen reader is told when the screen itself moves on. */
 export const announced = signal("");
+let silence: number | undefined;
+
+/** Says it once; what was said long ago isn't found on a later screen. */
+export function announce(words: string) {
+  announced.value = words;
+  clearTimeout(silence);
+  silence = window.setTimeout(() => (announced.value = ""), 5000);
+}
 
 /** Takes where the inspector stands now. */
 export function advanced(progress: WalkProgress) {

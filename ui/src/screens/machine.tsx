@@ -89,7 +89,7 @@ function Lists({ page: { card, occasions } }: { page: MachinePage }) {
           <a
             key={occasion.id}
             class={`button ${index === 0 ? "go" : ""}`}
-            href={to("walk", card.id, occasion.id)}
+            href={to("walk", card.id, occasion.id, ...(begun ? ["on"] : []))}
             data-test={`walk-${occasion.id}`}
           >
             {begun

@@ -50,7 +50,7 @@ export function Machines() {
 
 function WalkButton({ card }: { card: MachineCard }) {
   return (
-    <a class="button go" href={to("walk", card.id, card.walk?.occasion ?? MAIN_LIST)} data-test="walk">
+    <a class="button go" href={card.walk ? to("walk", card.id, card.walk.occasion, "on") : to("walk", card.id, MAIN_LIST)} data-test="walk">
       {card.walk
         ? t("machines-walk-on", { done: card.walk.done, of: card.walk.of })
         : t("machines-walk", { machine: card.name })}

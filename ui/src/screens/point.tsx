@@ -9,7 +9,7 @@ import { Photos } from "../parts/photo";
 import { MiniPlan } from "../parts/plan";
 import { MeaningShape } from "../parts/shape";
 import { go, to } from "../route";
-import { announced } from "../state";
+import { announce } from "../state";
 import type { Given, PointState, Walk } from "../types";
 import { mapOf, moveOn, placeOf, type Place } from "../walking";
 import { t } from "../words";
@@ -32,11 +32,8 @@ export function PointScreen({ walk, id }: { walk: Walk; id: string }) {
   const answer = (given: Given) =>
     act(async () => {
       const progress = await call("answer", { walk: walk.id, point: id, given, seconds: seconds() });
-      announced.value = t("point-kept", {
-        words: progress.points[id]?.given?.words ?? "",
-        done: progress.done,
-        of: progress.of,
-      });
+      const words = progress.points[id]?.given?.words ?? "";
+      announce(t("point-kept", { words, done: progress.done, of: progress.of }));
       moveOn(walk, progress);
     });
 

@@ -6,6 +6,7 @@ import { FaultNote } from "../parts/fault";
 import { Hold } from "../parts/hold";
 import { Page, Waiting } from "../parts/page";
 import { PaintMark } from "../parts/mark";
+import { Some } from "../parts/some";
 import { EmptyShape, MeaningShape, StateShape } from "../parts/shape";
 import { turnTo } from "../route";
 import { finished } from "../state";
@@ -118,8 +119,8 @@ function Left({ walk, said }: { walk: Walk; said: Said }) {
   return (
     <section aria-labelledby="left">
       <h2 id="left">{t("summary-left", { count: said.left.length })}</h2>
-      <ul class="rows">
-        {said.left.map((left) => (
+      <Some
+        rows={said.left.map((left) => (
           <li key={left.id}>
             <a href={pointOf(walk, left.id)} data-test={`left-${left.id}`}>
               <EmptyShape />
@@ -129,7 +130,7 @@ function Left({ walk, said }: { walk: Walk; said: Said }) {
             </a>
           </li>
         ))}
-      </ul>
+      />
     </section>
   );
 }
@@ -139,8 +140,8 @@ function Hurried({ walk, said }: { walk: Walk; said: Said }) {
   return (
     <section aria-labelledby="hurried">
       <h2 id="hurried">{t("summary-hurried", { count: said.hurried.length })}</h2>
-      <ul class="rows">
-        {said.hurried.map((point) => (
+      <Some
+        rows={said.hurried.map((point) => (
           <li key={point.id}>
             <a href={pointOf(walk, point.id)} data-test={`hurried-${point.id}`}>
               <span class="grow strong">{point.words}</span>
@@ -148,7 +149,7 @@ function Hurried({ walk, said }: { walk: Walk; said: Said }) {
             </a>
           </li>
         ))}
-      </ul>
+      />
     </section>
   );
 }

@@ -4,10 +4,18 @@ import { asFault, type Fault } from "../calls";
 import { Waiting } from "../parts/page";
 import { to, turnTo } from "../route";
 import { finished, openWalk, walk } from "../state";
+import type { Walk } from "../types";
+import { moveOn } from "../walking";
 import { t } from "../words";
 import { PointScreen } from "./point";
 import { Summary } from "./summary";
 import { WalkMap } from "./walk-map";
+
+/** Straight to where the list stands: what a person wants who comes back to it. */
+function Resume({ walk }: { walk: Walk }) {
+  useEffect(() => moveOn(walk, walk.progress), []);
+  return <Waiting screen="walk" fault={null} again={() => undefined} />;
+}
 
 export function WalkScreens({ machine, occasion, place }: { machine: string; occasion: string; place: string[] }) {
   const [fault, setFault] = useState<Fault | null>(null);
@@ -32,6 +40,7 @@ export function WalkScreens({ machine, occasion, place }: { machine: string; occ
     return <Waiting screen="walk" fault={fault} again={open} back={{ href: to("machine", machine), words: t("to-machine") }} />;
 
   const [kind, point] = place;
+  if (kind === "on") return <Resume walk={now} />;
   if (kind === "point" && point) return <PointScreen key={point} walk={now} id={point} />;
   if (kind === "summary") return <Summary walk={now} />;
   return <WalkMap walk={now} />;

@@ -90,8 +90,8 @@ point-critical = Critical: a life hangs on this one
 point-good = Good:
 point-bad = Bad:
 point-last-time = Last time:
-point-said = You said: { $words }
-point-said-again = You said { $words } before the interruption. Look again.
+point-said = You said: “{ $words }”
+point-said-again = You said “{ $words }” before the interruption. Look again.
 point-kept = Kept: { $words }. { $done } of { $of } looked at.
 point-left = You left this one for now.
 answers = What do you see?
@@ -130,6 +130,10 @@ summary-left = { $count ->
 summary-hurried = { $count ->
     [one] One point looked at in a hurry
    *[other] { $count } points looked at in a hurry
+  }
+some-more = { $count ->
+    [one] And one more
+   *[other] And { $count } more
   }
 left-must = The machine stays on the ground without it.
 summary-look-again = look again
