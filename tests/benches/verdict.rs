@@ -38,6 +38,7 @@ fn verdict(store: &mut Store, path: &str) {
             sheet: None,
             now: first_day(),
             people: &people,
+            persons: &BTreeMap::new(),
             split: &store.read(|tx| tx.split_words(MACHINE)).unwrap(),
             refused: store.read(|tx| tx.refused(MACHINE)).unwrap(),
         };

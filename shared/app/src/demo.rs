@@ -256,6 +256,7 @@ impl<'a> Teller<'a> {
             left: Vec::new(),
             stepped_back: Vec::new(),
             hurried: Vec::new(),
+            job: None,
         })
     }
 
@@ -306,6 +307,7 @@ impl<'a> Teller<'a> {
             at,
             seconds: 8.0,
             before: Vec::new(),
+            torque: None,
         })
     }
 }

@@ -14,17 +14,35 @@ use crate::Fault;
 use crate::house::House;
 use crate::views::{FactView, ReasonView, VerdictView};
 
+/// Who holds which device.
+#[derive(Default)]
+pub(crate) struct People {
+    names: BTreeMap<DeviceId, String>,
+    persons: BTreeMap<DeviceId, Uuid>,
+}
+
+impl People {
+    pub(crate) fn add(&mut self, device: DeviceId, name: String, person: Uuid) {
+        self.names.insert(device.clone(), name);
+        self.persons.insert(device, person);
+    }
+
+    /// What the holder of a device is called; the device's short name where nobody is known.
+    pub(crate) fn name(&self, device: &DeviceId) -> String {
+        self.names.get(device).cloned().unwrap_or_else(|| device.short())
+    }
+}
+
 impl House {
-    /// What people are called, by device.
-    pub(crate) fn people(&self, tx: &Tx<'_>) -> Result<BTreeMap<DeviceId, String>, Fault> {
-        let members = tx.records_of(None)?;
-        Ok(members
-            .into_iter()
-            .filter_map(|record| match record.payload.typed() {
-                Ok(Body::Member(member)) => Some((record.payload.device, member.name)),
-                _ => None,
-            })
-            .collect())
+    /// Who holds which device.
+    pub(crate) fn people(&self, tx: &Tx<'_>) -> Result<People, Fault> {
+        let mut people = People::default();
+        for record in tx.records_of(None)? {
+            if let Ok(Body::Member(member)) = record.payload.typed() {
+                people.add(record.payload.device, member.name, member.person);
+            }
+        }
+        Ok(people)
     }
 
     /// The verdict on a machine from its history.
@@ -33,14 +51,15 @@ impl House {
         tx: &Tx<'_>,
         machine: Uuid,
         history: &History,
-        people: &BTreeMap<DeviceId, String>,
+        people: &People,
     ) -> Result<Verdict, Fault> {
         let described = history.machine.as_ref();
         Ok(judge(Question {
             history,
             sheet: described.and_then(|(machine, _)| self.catalogue.sheets.get(&machine.engine)),
             now: self.now(),
-            people,
+            people: &people.names,
+            persons: &people.persons,
             split: &tx.split_words(machine)?,
             refused: tx.refused(machine)?,
         }))

@@ -12,8 +12,11 @@ use uuid::Uuid;
 
 use crate::list::{Meaning, Rememberance, ResolvedBand, Source, Sourced};
 use crate::record::{
-    Body, Clock, Correction, DeviceId, Digest, Inspection, Left, LimitConfirmed, Machine, Record,
+    Body, Clock, Correction, DeviceId, Digest, Inspection, Left, LimitConfirmed, Machine, Record, Service,
+    TimeLogged,
 };
+
+use crate::work::Work;
 
 /// The list that must be signed on the day of flying.
 pub const BEFORE_FLIGHT: &str = "before-flight";
@@ -76,6 +79,8 @@ pub struct Look {
     pub at: DateTime<FixedOffset>,
     /// Which list.
     pub occasion: String,
+    /// Flights at the time.
+    pub flights: u32,
     /// Points nobody looked at.
     pub left: Vec<Left>,
 }
@@ -100,6 +105,12 @@ pub struct History {
     pub hours: f64,
     /// Flights as last stated.
     pub flights: u32,
+    /// Tanks of fuel used up, as logged.
+    pub tanks: u32,
+    /// The device that registered the machine: its person decides on it where no school does.
+    pub registered_by: Option<DeviceId>,
+    /// Work on it.
+    pub work: Work,
     /// The last record folded: only a later one may be taken without folding anew.
     pub upto: Option<Place>,
 }
@@ -170,6 +181,7 @@ impl History {
                 self.hours = machine.hours;
                 self.flights = machine.flights;
                 self.machine = Some((machine, record.digest));
+                self.registered_by.get_or_insert_with(|| record.payload.device.clone());
             }
             Ok(Body::Inspection(body)) => self.take_inspection(record, body),
             Ok(Body::Correction(body)) => self.take_correction(record, body),
@@ -180,13 +192,34 @@ impl History {
                 }
             }
             Ok(Body::LimitConfirmed(body)) => self.take_limit(record, body),
-            Ok(Body::Member(_) | Body::Revoked(_)) => {}
+            Ok(Body::TimeLogged(body)) => self.take_time(record, &body),
+            Ok(Body::JobBegun(body)) => self.work.begin(record, body),
+            Ok(Body::SecondLook(body)) => self.work.looked(record, body),
+            Ok(Body::Released(body)) => self.work.release(record, body),
+            Ok(Body::Deferred(body)) => self.work.defer(record, body),
+            Ok(Body::ComponentMoved(body)) => self.work.move_component(record, body),
+            Ok(Body::DueKept(body)) => self.work.keep_due(record, body),
+            Ok(Body::Member(_) | Body::Revoked(_) | Body::ToolKept(_)) => {}
             Ok(Body::Unknown { kind, .. }) => self.unknown.push((kind, record.digest)),
             Err(_) => self.unknown.push((record.payload.kind.clone(), record.digest)),
         }
     }
 
+    /// Time in service as last stated.
+    pub fn service(&self) -> Service {
+        Service { hours: self.hours, flights: self.flights, tanks: self.tanks }
+    }
+
+    fn take_time(&mut self, record: &Record, body: &TimeLogged) {
+        let now = self.service() + body.added;
+        self.hours = body.reading.unwrap_or(now.hours);
+        self.flights = now.flights;
+        self.tanks = now.tanks;
+        self.work.log(record, body);
+    }
+
     fn take_inspection(&mut self, record: &Record, body: Inspection) {
+        self.work.inspected(record, &body);
         for finding in &body.findings {
             match finding.means {
                 Meaning::NotFitted => {}
@@ -204,6 +237,7 @@ impl History {
             record: record.digest,
             at: record.payload.at,
             occasion: body.occasion,
+            flights: body.flights,
             left: body.left,
         });
         let full = self.looks.iter().filter(|look| look.occasion == BEFORE_FLIGHT).map(|look| look.at).max();

@@ -41,6 +41,7 @@ fn an_engine_without_a_data_sheet_grounds() {
         sheet: None,
         now: world.now,
         people: &BTreeMap::new(),
+        persons: &BTreeMap::new(),
         split: &[],
         refused: 0,
     });
@@ -242,6 +243,7 @@ fn a_split_word_and_a_refused_record_ground() {
         sheet: Some(&sheet),
         now: world.now,
         people: &BTreeMap::new(),
+        persons: &BTreeMap::new(),
         split: &[],
         refused: 0,
     };

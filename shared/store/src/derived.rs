@@ -162,6 +162,22 @@ impl Tx<'_> {
             Ok(Body::Rectified(body)) => told.words = body.how,
             Ok(Body::Correction(body)) => told.words = format!("{}: {}", body.title, body.words),
             Ok(Body::LimitConfirmed(body)) => told.words = body.band,
+            Ok(Body::TimeLogged(body)) => {
+                told.hours = body.reading;
+                told.words = format!("{:.1}", body.added.hours);
+            }
+            Ok(Body::JobBegun(body)) => {
+                told.hours = Some(body.service.hours);
+                told.words = body.title;
+            }
+            Ok(Body::Released(body)) => told.hours = Some(body.service.hours),
+            Ok(Body::Deferred(body)) => told.words = body.condition,
+            Ok(Body::ComponentMoved(body)) => {
+                told.hours = Some(body.service.hours);
+                told.words = format!("{} {}", body.name, body.serial);
+            }
+            Ok(Body::DueKept(body)) => told.words = body.title,
+            Ok(Body::SecondLook(_) | Body::ToolKept(_)) => {}
             Ok(Body::Member(_) | Body::Revoked(_) | Body::Unknown { .. }) | Err(_) => {}
         }
         self.inner

@@ -47,6 +47,7 @@ fn found(point: &str, means: Meaning) -> Body {
         at: now(),
         seconds: 5.0,
         before: Vec::new(),
+        torque: None,
     };
     Body::Inspection(Inspection {
         occasion: "before-flight".into(),
@@ -60,6 +61,7 @@ fn found(point: &str, means: Meaning) -> Body {
         left: Vec::new(),
         stepped_back: Vec::new(),
         hurried: Vec::new(),
+        job: None,
     })
 }
 

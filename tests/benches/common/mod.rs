@@ -97,6 +97,7 @@ fn inspection(look: usize, points: usize, at: DateTime<FixedOffset>) -> Inspecti
             at,
             seconds: 6.0,
             before: Vec::new(),
+        torque: None,
         }
     };
     Inspection {
@@ -111,5 +112,6 @@ fn inspection(look: usize, points: usize, at: DateTime<FixedOffset>) -> Inspecti
         left: Vec::new(),
         stepped_back: Vec::new(),
         hurried: Vec::new(),
+        job: None,
     }
 }

@@ -1,17 +1,16 @@
 //! Machines: the list of them, one in full, registering and describing, confirming limits.
 
-use std::collections::BTreeMap;
-
 use chrono::DateTime;
 use uuid::Uuid;
 use witnessmark_core::history::History;
 use witnessmark_core::list::{ResolvedBand, Sourced};
-use witnessmark_core::record::{Body, DeviceId, LimitConfirmed, Machine};
+use witnessmark_core::record::{Body, LimitConfirmed, Machine};
 use witnessmark_core::said::Said;
 use witnessmark_core::units::{Quantity, Unit};
 use witnessmark_store::{Mark, Tx};
 
 use crate::house::{House, id};
+use crate::verdicts::People;
 use crate::views::{
     Choices, EngineType, LimitView, MachineCard, MachinePage, Named, OpenView, PartView, TimelineEntry,
     UnitView, WalkBrief,
@@ -218,12 +217,7 @@ impl House {
         Ok(cards)
     }
 
-    fn card(
-        &self,
-        tx: &Tx<'_>,
-        machine: Uuid,
-        people: &BTreeMap<DeviceId, String>,
-    ) -> Result<MachineCard, Fault> {
+    fn card(&self, tx: &Tx<'_>, machine: Uuid, people: &People) -> Result<MachineCard, Fault> {
         let history = self.known(tx, machine)?;
         let verdict = self.verdict(tx, machine, &history, people)?;
         let described = history.machine.as_ref().map(|(machine, _)| machine);
@@ -259,7 +253,7 @@ impl House {
             history.machine.clone().ok_or_else(|| Fault::new("no-such").text("what", machine))?;
         let open = history.open.iter().filter_map(|open| {
             let leading = open.leading()?;
-            let by = people.get(&leading.device).cloned().unwrap_or_else(|| leading.device.short());
+            let by = people.name(&leading.device);
             Some(OpenView {
                 point: open.point.clone(),
                 title: leading.title.clone(),
@@ -290,7 +284,7 @@ impl House {
         })
     }
 
-    fn timeline_entry(&self, mark: Mark, people: &BTreeMap<DeviceId, String>) -> TimelineEntry {
+    fn timeline_entry(&self, mark: Mark, people: &People) -> TimelineEntry {
         let told = mark.told;
         let look = told.look.as_ref();
         let list = look.map(|(occasion, _)| self.word(&format!("occasion-{occasion}"))).unwrap_or_default();
@@ -314,7 +308,7 @@ impl House {
             words: self.say(&said),
             hours: told.hours,
             worst,
-            by: people.get(&told.device).cloned().unwrap_or_else(|| told.device.short()),
+            by: people.name(&told.device),
         }
     }
 

@@ -148,7 +148,7 @@ impl House {
         let members = tx.records_of(None)?;
         let outcome = Trust::from_records(&members).check(record);
         let people = self.people(tx)?;
-        let by = people.get(&payload.device).cloned().unwrap_or_else(|| payload.device.short());
+        let by = people.name(&payload.device);
         let mut view = RecordView {
             digest: record.digest.to_string(),
             kind: self.kind_words(&payload.kind),
@@ -206,6 +206,27 @@ impl House {
                 .text("high", body.high.map(|q| q.to_string()).unwrap_or_else(|| "–".into()))
                 .text("document", &body.document)
                 .text("page", &body.page),
+            Body::TimeLogged(body) => Said::new("says-time")
+                .text("hours", format!("{:.1}", body.added.hours))
+                .number("flights", body.added.flights)
+                .number("tanks", body.added.tanks)
+                .text("reading", body.reading.map(|h| format!("{h:.1}")).unwrap_or_else(|| "–".into())),
+            Body::JobBegun(body) => Said::new("says-job").text("title", &body.title).text("note", &body.note),
+            Body::SecondLook(body) => {
+                Said::new("says-second-look").number("joints", body.joints.len() as f64)
+            }
+            Body::Released(_) => Said::new("says-released"),
+            Body::Deferred(body) => {
+                Said::new("says-deferred").text("condition", &body.condition).text("reason", &body.reason)
+            }
+            Body::ToolKept(body) => {
+                Said::new("says-tool").text("name", &body.name).text("low", body.low).text("high", body.high)
+            }
+            Body::ComponentMoved(body) => Said::new("says-component")
+                .text("name", &body.name)
+                .text("fitted", if body.fitted { "on" } else { "off" })
+                .text("hours", format!("{:.1}", body.own.hours)),
+            Body::DueKept(body) => Said::new("says-due").text("title", &body.title),
             Body::Inspection(_) | Body::Unknown { .. } => Said::new("told-unknown"),
         };
         self.say(&said)

@@ -118,6 +118,7 @@ impl House {
                 })
                 .collect(),
             hurried: self.hurried(tx, going)?,
+            job: None,
         })
     }
 
@@ -145,6 +146,7 @@ impl House {
                 Ask::Value { band, .. } => Some(band.clone()),
                 Ask::Words { .. } => None,
             },
+            torque: None,
             note: p.notes.get(&point.id).cloned().unwrap_or_default(),
             photos: p.photos.get(&point.id).cloned().unwrap_or_default(),
             at: seen.at,
@@ -209,7 +211,9 @@ impl House {
         let mut history = self.known(tx, machine)?;
         history.take(&record);
         let mut people = self.people(tx)?;
-        people.extend(identity::signatory(tx)?.map(|own| (stand_in.device(), own.name)));
+        if let Some(own) = identity::signatory(tx)? {
+            people.add(stand_in.device(), own.name, own.person);
+        }
         let mut verdict = self.verdict(tx, machine, &history, &people)?;
         // The stand-in's record is nowhere to be opened.
         let real = |named: &mut Option<Digest>| *named = named.filter(|digest| *digest != record.digest);

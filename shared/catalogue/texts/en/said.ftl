@@ -110,6 +110,58 @@ reason-refused-record = { $count ->
 clears-refused-record = Ask its author to send it again.
 reason-clock-doubt = A record is dated { $day }, ahead of this device's clock.
 clears-clock-doubt = Set this device's date and time right.
+reason-job-open = Work not released: { $title }.
+clears-job-open = Finish its list, have the critical joints looked at by another person, then release it.
+clears-job-ready = Everything is there: release it.
+lack-inspection = Nobody has signed the list after the work yet.
+lack-points = Not looked at after the work: { $titles }.
+lack-points-other = The signed list after the work does not hold all its points.
+lack-found = Something unserviceable was found after the work.
+lack-second-look = Another person has not looked at it yet: { $joint }.
+lack-wanting = The second person found it wanting: { $joint }.
+reason-first-flight = First flight after work ({ $title }): stay near the field, keep height for landing without power.
+reason-after-first-flight = Flown once since the work ({ $title }), and not looked at since.
+clears-first-flight = Log that flight, then walk round it and sign.
+reason-follow-up-due = { $by ->
+    [tanks] Fly no more than { $tanks ->
+        [one] one tank
+       *[other] { $tanks } tanks
+      } before this is due: { $title }.
+    [flights] Fly no more than { $flights ->
+        [one] one flight
+       *[other] { $flights } flights
+      } before this is due: { $title }.
+    [days] Due in { $days ->
+        [one] one day
+       *[other] { $days } days
+      }: { $title }.
+   *[hours] Fly no more than { $hours } h before this is due: { $title }.
+  }
+reason-follow-up-over = Due now, after earlier work: { $title }.
+clears-follow-up = Do it, and sign it as a job.
+reason-due-soon = Due soon: { $title }, in { $by ->
+    [flights] { $flights ->
+        [one] one flight
+       *[other] { $flights } flights
+      }
+    [days] { $days ->
+        [one] one day
+       *[other] { $days } days
+      }
+    [tanks] { $tanks ->
+        [one] one tank
+       *[other] { $tanks } tanks
+      }
+   *[hours] { $hours } h
+  }.
+reason-due-tolerated = Past due, but still tolerated: { $title }.
+reason-due-over = Overdue: { $title }.
+clears-due = Do it, and enter when it was done.
+reason-deferred = { $title }: { $words }. It may wait; until then: { $condition }
+reason-deferral-over = { $title }: { $words }. It was allowed to wait, and that time is over.
+deferred-hours = Holds up to { $hours } engine hours.
+deferred-flights = Holds up to flight { $flights }.
+deferred-date = Holds up to { $day }.
 fact-seen = { $words } · { $day }, at { $hours } h, { $person }
 open-since = { $day }, at { $hours } h, by { $person }
 
@@ -149,6 +201,13 @@ told-inspection = { $list }: { $worst ->
 told-defect-rectified = Put right: { $words }
 told-correction = Corrected: { $words }
 told-limit-confirmed = Limit entered from a manual: { $words }
+told-time-logged = Run or flown: { $words } h
+told-job-begun = Work begun: { $words }
+told-second-look = A second person looked
+told-job-released = Work released
+told-defect-deferred = Allowed to wait: { $words }
+told-component-moved = Component moved: { $words }
+told-due-item = Falls due again and again: { $words }
 told-unknown = A record of a kind that this version cannot read.
 kind-member = A person and their device
 kind-key-revoked = A key ended
@@ -157,6 +216,34 @@ kind-inspection = Inspection
 kind-defect-rectified = Something put right
 kind-correction = Correction
 kind-limit-confirmed = Limit from a manual
+kind-time-logged = Time in service
+kind-job-begun = Work begun
+kind-second-look = Second look
+kind-job-released = Release
+kind-defect-deferred = Deferral
+kind-tool = Torque tool
+kind-component-moved = Component moved
+kind-due-item = Recurring item
+says-time = { $hours } h, { $flights ->
+    [one] one flight
+   *[other] { $flights } flights
+  }, { $tanks ->
+    [one] one tank
+   *[other] { $tanks } tanks
+  }; hour meter: { $reading }.
+says-job = { $title }. { $note }
+says-second-look = { $joints ->
+    [one] One joint
+   *[other] { $joints } joints
+  } looked at by a second person.
+says-released = The inspections of this work are complete. This is the signatory's own statement, not a legal certificate.
+says-deferred = It may wait, because: { $reason }. Until then: { $condition }
+says-tool = { $name }, marked from { $low } to { $high }.
+says-component = { $name } { $fitted ->
+    [on] fitted
+   *[off] taken off
+  }, its own time { $hours } h.
+says-due = { $title }
 says-member = { $name } signs with this device.
 says-revoked = The key of device { $device } ended: { $reason }
 says-machine = { $name }, engine { $engine }, { $hours } h, { $flights ->

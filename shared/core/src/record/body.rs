@@ -8,7 +8,10 @@ use serde_json::Value;
 use ts_rs::TS;
 use uuid::Uuid;
 
-use super::{DeviceId, Digest, Jwk};
+use super::{
+    ComponentMoved, Deferred, DeviceId, Digest, DueKept, JobBegun, Jwk, Released, SecondLook, TimeLogged,
+    ToolKept, TorqueDone,
+};
 use crate::list::{Meaning, ResolvedBand};
 use crate::units::Quantity;
 
@@ -58,6 +61,14 @@ bodies! {
     Rectified(Rectified) "defect-rectified";
     Correction(Correction) "correction";
     LimitConfirmed(LimitConfirmed) "limit-confirmed";
+    TimeLogged(TimeLogged) "time-logged";
+    JobBegun(JobBegun) "job-begun";
+    SecondLook(SecondLook) "second-look";
+    Released(Released) "job-released";
+    Deferred(Deferred) "defect-deferred";
+    ToolKept(ToolKept) "tool";
+    ComponentMoved(ComponentMoved) "component-moved";
+    DueKept(DueKept) "due-item";
 }
 
 /// A person's device states its key and its holder; the first record of every device.
@@ -130,6 +141,9 @@ pub struct Inspection {
     pub occasion: String,
     /// Digest of the list as composed, so that one can tell later what was asked.
     pub list: Digest,
+    /// The job after which it was made.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub job: Option<Digest>,
     /// The language the points were read in.
     pub language: String,
     /// First point shown.
@@ -178,6 +192,9 @@ pub struct Finding {
     /// The band it was held against, with its sources.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub band: Option<ResolvedBand>,
+    /// How the joint was tightened, for a point that is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub torque: Option<TorqueDone>,
     /// What the inspector added.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,

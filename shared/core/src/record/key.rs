@@ -71,8 +71,9 @@ impl Jwk {
         let bytes = Base64UrlUnpadded::decode_vec(&self.x).map_err(|_| KeyFault::Malformed)?;
         let bytes: [u8; 32] = bytes.try_into().map_err(|_| KeyFault::Malformed)?;
         let key = VerifyingKey::from_bytes(&bytes).map_err(|_| KeyFault::Malformed)?;
-        // A point has several encodings; only the canonical one is a name.
-        if key.is_weak() || key.to_bytes() != bytes {
+        // Some points have two encodings; only the canonical one is a name. (The key gives back the
+        // bytes it was read from, so its point is encoded anew.)
+        if key.is_weak() || key.to_edwards().compress().to_bytes() != bytes {
             return Err(KeyFault::Weak);
         }
         Ok(key)

@@ -15,6 +15,7 @@ mod envelope;
 mod key;
 mod payload;
 mod trust;
+mod work;
 
 pub use author::{Author, Position};
 pub use body::*;
@@ -26,3 +27,4 @@ pub use envelope::{Envelope, EnvelopeFault, Record, Signature, signing_input};
 pub use key::{DeviceId, Jwk, KeyFault, SigningSeed};
 pub use payload::Payload;
 pub use trust::{Standing, Trust};
+pub use work::*;

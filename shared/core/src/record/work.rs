@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use chrono::NaiveDate;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 use uuid::Uuid;
@@ -87,7 +88,7 @@ pub struct FollowUpPlanned {
 }
 
 /// How much may pass; whichever comes first.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, TS)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Interval {
     /// Engine hours.
@@ -234,4 +235,26 @@ pub struct DueKept {
     /// No longer wanted.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub ended: bool,
+}
+
+/// A joint tightened: with what, how far, and how each nut moved before the click.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct TorqueDone {
+    /// The tool.
+    #[ts(type = "string")]
+    pub tool: Uuid,
+    /// What it was called then.
+    pub tool_name: String,
+    /// What it was set to in the last stage.
+    pub setting: Quantity,
+    /// What each nut may then have, given the tool's deviation: least.
+    pub least: Quantity,
+    /// Most.
+    pub most: Quantity,
+    /// Each nut's movement before the click in the last stage, eighths of a turn; nut 1 first.
+    pub eighths: Vec<u8>,
+    /// Why the tool was used although it is overdue or outside its marked range.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub override_reason: Option<String>,
 }

@@ -2,15 +2,18 @@
 //!
 //! Uncertainty grounds: what is missing, unread or in doubt counts against flying, by rule.
 
+mod work;
+
 use std::collections::BTreeMap;
 
 use chrono::{DateTime, FixedOffset, NaiveDate, TimeDelta};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
+use uuid::Uuid;
 
 use crate::history::{BEFORE_FLIGHT, History, Look, Open};
 use crate::list::{Meaning, ResolvedBand, Sheet};
-use crate::record::{DeviceId, Digest};
+use crate::record::{Deferred, DeviceId, Digest};
 use crate::said::Said;
 
 /// Days before a repack falls due from which the verdict speaks of it.
@@ -53,7 +56,16 @@ pub enum Rule {
     SplitWord,
     RefusedRecord,
     ClockDoubt,
+    JobOpen,
+    FirstFlight,
+    FollowUpDue,
+    FollowUpOver,
+    DueSoon,
+    DueOver,
+    DefectDeferred,
 }
+
+pub use work::{lack_said, left_said};
 
 /// One reason, what stands behind it, and what would clear it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -103,6 +115,8 @@ pub struct Question<'a> {
     pub now: DateTime<FixedOffset>,
     /// What people are called, by device.
     pub people: &'a BTreeMap<DeviceId, String>,
+    /// Whose device each is: one person may have several.
+    pub persons: &'a BTreeMap<DeviceId, Uuid>,
     /// Devices whose word about this machine is split (two records in one place).
     pub split: &'a [DeviceId],
     /// Records about this machine that were refused (bad signature, revoked key).
@@ -118,6 +132,7 @@ pub fn judge(question: Question<'_>) -> Verdict {
     reasons.extend(looks(question));
     reasons.extend(reserve(question));
     reasons.extend(limits(question));
+    reasons.extend(work::reasons(question));
     reasons.sort_by_key(|reason| std::cmp::Reverse(reason.state));
     let state = reasons.iter().map(|reason| reason.state).max().unwrap_or(State::Fit);
     Verdict { state, reasons }
@@ -193,6 +208,9 @@ fn description(q: Question<'_>) -> Option<Reason> {
 
 fn open_matter(q: Question<'_>, open: &Open) -> Reason {
     let defect = open.means() == Meaning::Unserviceable;
+    if defect && let Some((deferred, record, holds)) = work::deferral(q, open) {
+        return deferred_matter(open, deferred, record, holds);
+    }
     let (state, rule, say, clears) = if defect && open.passing() {
         (State::Grounded, Rule::OpenDefect, "reason-open-defect", "clears-passing")
     } else if defect {
@@ -226,6 +244,36 @@ fn open_matter(q: Question<'_>, open: &Open) -> Reason {
                 .text("words", text(|s| &s.words))
                 .number("looks", looks),
             clears,
+        )
+    }
+}
+
+/// A defect that may wait, within the limits of its deferral.
+fn deferred_matter(open: &Open, deferred: &Deferred, record: Digest, holds: bool) -> Reason {
+    let leading = open.leading();
+    let say = Said::new(if holds { "reason-deferred" } else { "reason-deferral-over" })
+        .text("title", leading.map_or("", |s| &s.title))
+        .text("words", leading.map_or("", |s| &s.words))
+        .text("condition", &deferred.condition);
+    let mut because = Vec::new();
+    if let Some(hours) = deferred.until_hours {
+        because.push(Said::new("deferred-hours").text("hours", format!("{hours:.1}")));
+    }
+    if let Some(flights) = deferred.until_flights {
+        because.push(Said::new("deferred-flights").number("flights", flights));
+    }
+    if let Some(date) = deferred.until_date {
+        because.push(Said::new("deferred-date").date("day", date));
+    }
+    Reason {
+        record: Some(record),
+        point: Some(open.point.clone()),
+        because: because.into_iter().map(|say| Fact { say, record: Some(record) }).collect(),
+        ..reason(
+            if holds { State::Limited } else { State::Grounded },
+            Rule::DefectDeferred,
+            say,
+            "clears-open-defect",
         )
     }
 }

@@ -154,7 +154,15 @@ impl World {
 }
 
 pub fn verdict_of(history: &History, sheet: &Sheet, now: DateTime<FixedOffset>) -> Verdict {
-    judge(Question { history, sheet: Some(sheet), now, people: &BTreeMap::new(), split: &[], refused: 0 })
+    judge(Question {
+        history,
+        sheet: Some(sheet),
+        now,
+        people: &BTreeMap::new(),
+        persons: &BTreeMap::new(),
+        split: &[],
+        refused: 0,
+    })
 }
 
 /// A data sheet whose one critical band ends as given.
@@ -204,6 +212,7 @@ pub fn finding(point: &str, means: Meaning) -> Finding {
         at: at(DAY),
         seconds: 8.0,
         before: Vec::new(),
+        torque: None,
     }
 }
 
@@ -229,6 +238,7 @@ pub fn inspection(occasion: &str, findings: Vec<Finding>, left: Vec<Left>) -> Bo
         left,
         stepped_back: Vec::new(),
         hurried: Vec::new(),
+        job: None,
     })
 }
 

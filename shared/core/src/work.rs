@@ -1,0 +1,301 @@
+//! Work on one machine, folded: jobs from their beginning to their release and what they make
+//! due later, deferrals, components, recurring items, and the log of use.
+
+use std::collections::BTreeMap;
+
+use chrono::{DateTime, FixedOffset, NaiveDate};
+use serde::{Deserialize, Serialize};
+use uuid::Uuid;
+
+use crate::due::Moment;
+use crate::list::Meaning;
+use crate::record::{
+    ComponentMoved, Deferred, DeviceId, Digest, DueKept, FollowUpPlanned, Inspection, JobBegun, Record,
+    Released, SecondLook, Service, TimeLogged,
+};
+
+/// Uses remembered for the rate of flying.
+const LOGS_KEPT: usize = 120;
+
+/// A job from its beginning to its release.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Job {
+    /// The record that began it.
+    pub record: Digest,
+    /// Who began it.
+    pub device: DeviceId,
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// What was to be done.
+    pub body: JobBegun,
+    /// Inspections after the work, oldest first.
+    pub inspections: Vec<JobInspection>,
+    /// Second looks, oldest first.
+    pub looks: Vec<JobLook>,
+    /// Its release.
+    pub released: Option<JobRelease>,
+}
+
+/// An inspection after the work, in short.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct JobInspection {
+    /// The record.
+    pub record: Digest,
+    /// Who signed.
+    pub device: DeviceId,
+    /// Mandatory points nobody looked at.
+    pub missed: Vec<String>,
+    /// The points that were looked at.
+    pub seen: Vec<String>,
+    /// The worst that was found.
+    pub worst: Meaning,
+}
+
+/// A second look.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct JobLook {
+    /// The record.
+    pub record: Digest,
+    /// Who looked.
+    pub device: DeviceId,
+    /// Joints found as they should be.
+    pub good: Vec<String>,
+    /// Joints found wanting.
+    pub wanting: Vec<String>,
+}
+
+/// A release.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct JobRelease {
+    /// The record.
+    pub record: Digest,
+    /// Who released.
+    pub device: DeviceId,
+    /// Where time in service and calendar stood.
+    pub moment: Moment,
+    /// What it names.
+    pub body: Released,
+}
+
+/// A follow-up not yet fulfilled.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct FollowUp {
+    /// The release from which it counts.
+    pub record: Digest,
+    /// What falls due.
+    pub planned: FollowUpPlanned,
+    /// From when it counts.
+    pub from: Moment,
+}
+
+/// A component on this machine, or taken off it last.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Component {
+    /// The latest record about it here.
+    pub record: Digest,
+    /// What that says.
+    pub body: ComponentMoved,
+}
+
+/// A recurring item with the moment before its last doing.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct DueItem {
+    /// The latest record.
+    pub record: Digest,
+    /// What that says.
+    pub body: DueKept,
+    /// The moment from which the doing before counted.
+    pub before: Option<Moment>,
+}
+
+/// All work on one machine.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Work {
+    /// Jobs open, and those last released.
+    pub jobs: Vec<Job>,
+    /// What jobs made due later.
+    pub follow_ups: Vec<FollowUp>,
+    /// Deferrals by point: the record, its author, what it says.
+    pub deferrals: BTreeMap<String, (Digest, DeviceId, Deferred)>,
+    /// Components by id.
+    pub components: BTreeMap<Uuid, Component>,
+    /// Recurring items by id.
+    pub due: BTreeMap<Uuid, DueItem>,
+    /// Days of use and hours added.
+    pub logs: Vec<(NaiveDate, f64)>,
+}
+
+impl Work {
+    /// A job by its record.
+    pub fn job(&self, record: &Digest) -> Option<&Job> {
+        self.jobs.iter().find(|job| job.record == *record)
+    }
+
+    pub(crate) fn begin(&mut self, record: &Record, body: JobBegun) {
+        self.jobs.push(Job {
+            record: record.digest,
+            device: record.payload.device.clone(),
+            at: record.payload.at,
+            body,
+            inspections: Vec::new(),
+            looks: Vec::new(),
+            released: None,
+        });
+    }
+
+    pub(crate) fn inspected(&mut self, record: &Record, body: &Inspection) {
+        let Some(job) = self.open_job(body.job.as_ref()) else { return };
+        job.inspections.push(JobInspection {
+            record: record.digest,
+            device: record.payload.device.clone(),
+            missed: body.left.iter().filter(|left| left.must).map(|left| left.title.clone()).collect(),
+            seen: body.findings.iter().map(|finding| finding.point.clone()).collect(),
+            worst: body.findings.iter().map(|f| f.means).max().unwrap_or(Meaning::Serviceable),
+        });
+    }
+
+    pub(crate) fn looked(&mut self, record: &Record, body: SecondLook) {
+        let Some(job) = self.open_job(Some(&body.job)) else { return };
+        let (good, wanting): (Vec<_>, Vec<_>) =
+            body.joints.into_iter().partition(|seen| seen.means <= Meaning::Serviceable);
+        let names = |joints: Vec<crate::record::JointSeen>| joints.into_iter().map(|j| j.joint).collect();
+        job.looks.push(JobLook {
+            record: record.digest,
+            device: record.payload.device.clone(),
+            good: names(good),
+            wanting: names(wanting),
+        });
+    }
+
+    pub(crate) fn release(&mut self, record: &Record, body: Released) {
+        let moment = Moment { service: body.service, day: record.payload.at.date_naive() };
+        let Some(job) = self.open_job(Some(&body.job)) else { return };
+        job.released =
+            Some(JobRelease { record: record.digest, device: record.payload.device.clone(), moment, body });
+        let (done, planned) = (job.body.jobs.clone(), job.body.follow_ups.clone());
+        // What this job fulfils is done; then what it makes due itself begins to count.
+        self.follow_ups.retain(|due| !due.planned.by.iter().any(|by| done.contains(by)));
+        self.follow_ups.extend(planned.into_iter().map(|planned| FollowUp {
+            record: record.digest,
+            planned,
+            from: moment,
+        }));
+        // Of those released, only the last matters (its first flight is watched).
+        let last = record.digest;
+        self.jobs.retain(|job| job.released.as_ref().is_none_or(|released| released.record == last));
+    }
+
+    pub(crate) fn defer(&mut self, record: &Record, body: Deferred) {
+        self.deferrals.insert(body.point.clone(), (record.digest, record.payload.device.clone(), body));
+    }
+
+    pub(crate) fn move_component(&mut self, record: &Record, body: ComponentMoved) {
+        self.components.insert(body.component, Component { record: record.digest, body });
+    }
+
+    pub(crate) fn keep_due(&mut self, record: &Record, body: DueKept) {
+        if body.ended {
+            self.due.remove(&body.item);
+            return;
+        }
+        let before = self.due.get(&body.item).and_then(|item| {
+            let done = Moment { service: item.body.done, day: item.body.done_on };
+            // Only a new doing moves the moment before; a changed title doesn't.
+            if item.body.done == body.done && item.body.done_on == body.done_on {
+                item.before
+            } else {
+                Some(crate::due::counts_from(&item.body, item.before.as_ref())).or(Some(done))
+            }
+        });
+        self.due.insert(body.item, DueItem { record: record.digest, body, before });
+    }
+
+    pub(crate) fn log(&mut self, record: &Record, body: &TimeLogged) {
+        if body.added.hours > 0.0 {
+            self.logs.push((record.payload.at.date_naive(), body.added.hours));
+            let over = self.logs.len().saturating_sub(LOGS_KEPT);
+            self.logs.drain(..over);
+        }
+    }
+
+    fn open_job(&mut self, record: Option<&Digest>) -> Option<&mut Job> {
+        let record = record?;
+        self.jobs.iter_mut().find(|job| job.record == *record && job.released.is_none())
+    }
+}
+
+impl Component {
+    /// The component's own time in service when the machine's stands at `service`.
+    pub fn own(&self, service: &Service) -> Service {
+        let body = &self.body;
+        if !body.fitted {
+            return body.own;
+        }
+        body.own
+            + Service {
+                hours: (service.hours - body.service.hours).max(0.0),
+                flights: service.flights.saturating_sub(body.service.flights),
+                tanks: service.tanks.saturating_sub(body.service.tanks),
+            }
+    }
+}
+
+/// What a job still lacks before it may be released.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(tag = "lack", rename_all = "kebab-case")]
+pub enum Lack {
+    /// Nobody has signed its list.
+    Inspection,
+    /// Mandatory points of the latest list were left out.
+    Points {
+        /// Their titles.
+        titles: Vec<String>,
+    },
+    /// Something unserviceable was found.
+    Found,
+    /// A critical joint that another person hasn't looked at since the latest list.
+    SecondLook {
+        /// The joint.
+        joint: String,
+    },
+    /// A second person found a joint wanting.
+    Wanting {
+        /// The joint.
+        joint: String,
+    },
+}
+
+/// What a job lacks. `person` tells whose device it is: the second look counts only from another
+/// person than the one who began the work and the one who signed its list; an unknown person is
+/// never another.
+pub fn lacks(job: &Job, person: impl Fn(&DeviceId) -> Option<Uuid>) -> Vec<Lack> {
+    let Some(inspection) = job.inspections.last() else { return vec![Lack::Inspection] };
+    let mut lacks = Vec::new();
+    let unseen = job.body.points.iter().filter(|point| !inspection.seen.contains(point));
+    if !inspection.missed.is_empty() || unseen.count() > inspection.missed.len() {
+        lacks.push(Lack::Points { titles: inspection.missed.clone() });
+    }
+    if inspection.worst == Meaning::Unserviceable {
+        lacks.push(Lack::Found);
+    }
+    let first = [person(&job.device), person(&inspection.device)];
+    let another = |look: &&JobLook| {
+        let own = job.device == look.device || inspection.device == look.device;
+        person(&look.device).is_some_and(|second| !own && !first.contains(&Some(second)))
+    };
+    for joint in &job.body.independent {
+        let latest = job
+            .looks
+            .iter()
+            .filter(another)
+            .rfind(|look| look.good.contains(joint) || look.wanting.contains(joint));
+        match latest {
+            None => lacks.push(Lack::SecondLook { joint: joint.clone() }),
+            Some(look) if look.wanting.contains(joint) => {
+                lacks.push(Lack::Wanting { joint: joint.clone() });
+            }
+            Some(_) => {}
+        }
+    }
+    lacks
+}
