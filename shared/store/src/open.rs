@@ -7,6 +7,9 @@ use crate::StoreFault;
 /// One file per format, applied in order; the file's `user_version` counts those applied.
 const MIGRATIONS: &[&str] = &[include_str!("../schema/0001.sql")];
 
+/// Raised when what is derived changes its form: an older one is thrown away and derived anew.
+const DERIVED: &str = "2";
+
 /// Up to this size the whole file is checked at every start (some ten milliseconds).
 const CHECKED_PAGES: i64 = 4096;
 
@@ -56,7 +59,12 @@ impl Store {
             transaction.execute_batch(migration)?;
         }
         transaction.pragma_update(None, "user_version", known)?;
-        transaction.commit()?;
+        let tx = Tx { inner: transaction };
+        if tx.setting("derived")?.as_deref() != Some(DERIVED) {
+            tx.rebuild()?;
+            tx.set("derived", DERIVED)?;
+        }
+        tx.inner.commit()?;
         Ok(Self { connection })
     }
 

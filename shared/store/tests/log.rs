@@ -178,6 +178,26 @@ fn everything_derived_is_rebuilt_from_the_log_alone() {
 }
 
 #[test]
+fn what_an_older_version_derived_is_derived_anew() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("w.db");
+    let path = path.to_str().unwrap();
+    let about = Uuid::from_u128(10);
+    let mut store = Store::open(path).unwrap();
+    append(&mut store, &Pen::new(1).write(about, &machine()));
+    let before = store.read(|tx| tx.history(about)).unwrap();
+    drop(store);
+    let raw = rusqlite::Connection::open(path).unwrap();
+    raw.execute_batch(
+        "UPDATE history SET folded = '{\"old\":1}'; UPDATE setting SET value = '1' WHERE name = 'derived';",
+    )
+    .unwrap();
+    drop(raw);
+    let mut store = Store::open(path).unwrap();
+    assert_eq!(store.read(|tx| tx.history(about)).unwrap(), before);
+}
+
+#[test]
 fn the_next_record_follows_both_chains_and_everything_seen() {
     let mut store = Store::open(":memory:").unwrap();
     let (one, other) = (Uuid::from_u128(4), Uuid::from_u128(5));
