@@ -59,13 +59,16 @@ impl Store {
             transaction.execute_batch(migration)?;
         }
         transaction.pragma_update(None, "user_version", known)?;
-        let tx = Tx { inner: transaction };
-        if tx.setting("derived")?.as_deref() != Some(DERIVED) {
-            tx.rebuild()?;
-            tx.set("derived", DERIVED)?;
-        }
-        tx.inner.commit()?;
-        Ok(Self { connection })
+        transaction.commit()?;
+        let mut store = Self { connection };
+        store.write(|tx| {
+            if tx.setting("derived")?.as_deref() != Some(DERIVED) {
+                tx.rebuild()?;
+                tx.set("derived", DERIVED)?;
+            }
+            Ok::<_, StoreFault>(())
+        })?;
+        Ok(store)
     }
 
     /// Does `work` in one writing transaction; an error leaves nothing behind.
