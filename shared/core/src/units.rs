@@ -1,8 +1,8 @@
 //! Quantities with a unit, and the exact factors between units.
 //!
 //! Factors: NIST SP 811 (2008) appendix B. All are exact by definition of the
-//! inch (25.4 mm), the pound (0.453 592 37 kg) and standard gravity
-//! (9.806 65 m/s²).
+//! inch (25.4 mm), the pound (0.453 592 37 kg), standard gravity (9.806 65 m/s²)
+//! and conventional mercury.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -15,6 +15,8 @@ pub const INCH: f64 = 0.025_4;
 /// The avoirdupois pound, kg (exact, 1959).
 pub const POUND: f64 = 0.453_592_37;
 const POUND_FORCE: f64 = POUND * STANDARD_GRAVITY;
+/// Conventional mercury, kg/m³ (exact by convention); SP 811 prints the inch of it as 3386.389 Pa.
+const MERCURY: f64 = 13_595.1;
 
 /// What kind of quantity a unit measures; only units of one dimension convert.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -74,7 +76,7 @@ units! {
     Hectopascal "hPa" "hPa" Pressure * 100.0, + 0.0;
     Bar "bar" "bar" Pressure * 1e5, + 0.0;
     PoundForcePerSquareInch "psi" "psi" Pressure * POUND_FORCE / (INCH * INCH), + 0.0;
-    InchOfMercury "inHg" "inHg" Pressure * 3386.389, + 0.0;
+    InchOfMercury "inHg" "inHg" Pressure * INCH * MERCURY * STANDARD_GRAVITY, + 0.0;
     Volt "V" "V" Voltage * 1.0, + 0.0;
     Second "s" "s" Time * 1.0, + 0.0;
     Hour "h" "h" Time * 3600.0, + 0.0;
