@@ -1,7 +1,9 @@
 //! The trade of Witness Mark, pure: no clock, no file, no network, no thread and no
 //! randomness of its own. The same input gives the same output on every machine.
 
+pub mod assembly;
 pub mod attention;
+pub mod due;
 pub mod history;
 pub mod list;
 pub mod record;
@@ -10,3 +12,4 @@ pub mod torque;
 pub mod units;
 pub mod verdict;
 pub mod words;
+pub mod work;

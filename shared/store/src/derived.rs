@@ -87,7 +87,8 @@ impl Tx<'_> {
     /// # Errors
     /// [`StoreFault`].
     pub fn rebuild(&self) -> Result<(), StoreFault> {
-        self.inner.execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM pace;")?;
+        self.inner
+            .execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM pace; DELETE FROM click;")?;
         let mut statement = self
             .inner
             .prepare("SELECT DISTINCT machine FROM record WHERE machine IS NOT NULL ORDER BY machine")?;
@@ -145,6 +146,20 @@ impl Tx<'_> {
                 told.hours = Some(body.hours);
                 let worst = body.findings.iter().map(|finding| finding.means).max();
                 for finding in &body.findings {
+                    if let Some(torque) = &finding.torque {
+                        self.inner
+                            .prepare_cached(
+                                "INSERT INTO click (tool, at_ms, digest, point, clicks) VALUES (?1, ?2, ?3, ?4, ?5)
+                                 ON CONFLICT DO NOTHING",
+                            )?
+                            .execute(params![
+                                torque.tool.to_string(),
+                                payload.at.timestamp_millis(),
+                                record.digest.0,
+                                finding.point,
+                                i64::try_from(torque.eighths.len()).unwrap_or(i64::MAX)
+                            ])?;
+                    }
                     self.inner
                         .prepare_cached(
                             "INSERT INTO pace (device, point, at_ms, seconds) VALUES (?1, ?2, ?3, ?4)

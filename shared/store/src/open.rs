@@ -5,7 +5,7 @@ use rusqlite::{Connection, Transaction, TransactionBehavior};
 use crate::StoreFault;
 
 /// One file per format, applied in order; the file's `user_version` counts those applied.
-const MIGRATIONS: &[&str] = &[include_str!("../schema/0001.sql")];
+const MIGRATIONS: &[&str] = &[include_str!("../schema/0001.sql"), include_str!("../schema/0002.sql")];
 
 /// Raised when what is derived changes its form: an older one is thrown away and derived anew.
 const DERIVED: &str = "2";

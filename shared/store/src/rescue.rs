@@ -22,6 +22,7 @@ const PLAIN: &[(&str, &str, usize)] = &[
     ("draft", "id, machine, occasion, state, started, body", 6),
     ("step", "draft, n, body", 3),
     ("photo", "digest, media, bytes", 3),
+    ("pending", "n, machine, at, body", 4),
     ("refused", "arrival, machine, line, reason", 4),
 ];
 

@@ -289,3 +289,44 @@ fn rescue_brings_over_what_verifies_and_counts_the_rest() {
     let rescued = new.rescue(path).unwrap();
     assert_eq!((rescued.records, rescued.lost, rescued.key), (5, 1, true));
 }
+
+/// Every table and index, as SQLite keeps it.
+fn shape(path: &str) -> Vec<(String, String)> {
+    let db = rusqlite::Connection::open(path).unwrap();
+    let mut statement =
+        db.prepare("SELECT name, coalesce(sql, '') FROM sqlite_schema ORDER BY name").unwrap();
+    statement.query_map([], |row| Ok((row.get(0)?, row.get(1)?))).unwrap().map(Result::unwrap).collect()
+}
+
+#[test]
+fn an_upgraded_database_is_as_a_fresh_one_and_loses_nothing() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = |name: &str| folder.path().join(name).to_str().unwrap().to_owned();
+    let about = Uuid::from_u128(11);
+    let record = Pen::new(1).write(about, &machine());
+    // A database of the first format, with one record in it.
+    let old = rusqlite::Connection::open(path("old.db")).unwrap();
+    old.execute_batch(include_str!("../schema/0001.sql")).unwrap();
+    old.pragma_update(None, "user_version", 1).unwrap();
+    let payload = &record.payload;
+    old.execute(
+        "INSERT INTO record (digest, device, seq, machine, of_seq, kind, clock_ms, clock_n, protected, payload, signature)
+         VALUES (?1, ?2, 1, ?3, 1, ?4, 0, 0, ?5, ?6, ?7)",
+        rusqlite::params![
+            record.digest.0,
+            payload.device.0,
+            about.to_string(),
+            payload.kind,
+            record.envelope.protected,
+            record.envelope.payload,
+            record.envelope.signature
+        ],
+    )
+    .unwrap();
+    drop(old);
+    let mut upgraded = Store::open(&path("old.db")).unwrap();
+    assert!(upgraded.read(|tx| tx.history(about)).unwrap().unwrap().machine.is_some(), "derived at once");
+    drop(upgraded);
+    drop(Store::open(&path("fresh.db")).unwrap());
+    assert_eq!(shape(&path("old.db")), shape(&path("fresh.db")));
+}

@@ -52,6 +52,9 @@ pub struct Occasion {
     /// The occasion that must have been signed before, within its own validity.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub after: Option<String>,
+    /// Whether it follows a job: its list is what the job disturbed, and there is none without.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub job: bool,
 }
 
 /// One answer of a point.

@@ -15,7 +15,7 @@ pub struct CatalogueFault {
 }
 
 /// Reads TOML; an error keeps its line.
-pub(super) fn read_toml<T: serde::de::DeserializeOwned>(file: &str, text: &str) -> Result<T, CatalogueFault> {
+pub(crate) fn read_toml<T: serde::de::DeserializeOwned>(file: &str, text: &str) -> Result<T, CatalogueFault> {
     toml::from_str(text).map_err(|fault| CatalogueFault {
         file: file.to_owned(),
         line: line_at(text, fault.span().map_or(0, |span| span.start)),

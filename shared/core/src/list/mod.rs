@@ -15,6 +15,7 @@ pub use authored::{
 pub use compose::{
     Ask, Filling, List, ListPoint, ListStation, Machinery, MissingBand, Parts, Rememberance, compose,
 };
+pub(crate) use fault::read_toml;
 pub use fault::{CatalogueFault, line_at};
 pub use judge::{JudgeFault, Judged, judge};
 pub use sheet::{Band, EngineKind, ResolvedBand, Sheet, Source, Sourced, read_sheet};
