@@ -74,3 +74,26 @@ fn usage(wrong: &clap::Error) -> FaultView {
     let message = part().trim_start_matches("error: ").to_owned();
     FaultView { kind: "usage".into(), message, hint: part() }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn has_words(command: &Command, id: &str, catalogue: &Catalogue) {
+        assert!(catalogue.texts.has(id, None), "{id}");
+        for arg in command.get_arguments() {
+            let id = format!("help-arg-{}", arg.get_id().as_str().replace('_', "-"));
+            assert!(catalogue.texts.has(&id, None), "{id}");
+        }
+        for verb in command.get_subcommands() {
+            has_words(verb, &format!("{id}-{}", verb.get_name()), catalogue);
+        }
+    }
+
+    #[test]
+    fn every_verb_and_all_that_follows_it_has_words() {
+        let command = Cli::command();
+        has_words(&command, "help", &Catalogue::embedded().unwrap());
+        command.debug_assert();
+    }
+}

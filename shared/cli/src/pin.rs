@@ -6,7 +6,8 @@ use std::path::{Path, PathBuf};
 use witnessmark_app::{App, Fault};
 use witnessmark_core::said::Said;
 
-use crate::told;
+use crate::session::Session;
+use crate::voice::Voice;
 
 /// Longest PIN file read, bytes: more is another file given by mistake.
 const LONGEST: u64 = 4096;
@@ -21,19 +22,20 @@ pub struct Signing {
 }
 
 /// Where the PIN comes from: known to be there before any work is done that it shall sign.
-pub enum Pin {
-    File(String),
-    Terminal,
+pub struct Pin {
+    /// From a file; else the person is asked.
+    read: Option<String>,
+    voice: Voice,
 }
 
 impl Signing {
     /// Finds the PIN's source, before anything else is asked of the person.
-    pub fn source(&self) -> Result<Pin, Fault> {
-        match &self.pin_file {
-            Some(file) => read(file).map(Pin::File),
-            None if std::io::stdin().is_terminal() => Ok(Pin::Terminal),
-            None => Err(Fault::new("pin-needed")),
+    pub fn source(&self, session: &Session) -> Result<Pin, Fault> {
+        let read = self.pin_file.as_deref().map(read).transpose()?;
+        if read.is_none() && !std::io::stdin().is_terminal() {
+            return Err(Fault::new("pin-needed"));
         }
+        Ok(Pin { read, voice: session.voice() })
     }
 
     /// The PIN. Where nobody signs in this data folder yet, makes the key first and says so.
@@ -51,17 +53,15 @@ impl Signing {
         let name = self.signatory.clone().or_else(|| std::env::var("USER").ok());
         let name = name.filter(|name| !name.trim().is_empty());
         let name = name.unwrap_or_else(|| app.say(&Said::new("cli-owner")));
-        let twice = matches!(pin, Pin::Terminal);
-        let pin = pin.get(&app.say(&Said::new("cli-pin-new").text("name", &name)))?;
-        if twice && Pin::Terminal.get(&app.say(&Said::new("cli-pin-again")))? != pin {
+        let chosen = pin.get(&app.say(&Said::new("cli-pin-new").text("name", &name)))?;
+        if pin.read.is_none() && pin.get(&app.say(&Said::new("cli-pin-again")))? != chosen {
             return Err(Fault::new("pins-differ"));
         }
-        let person = app.begin(name, pin.clone())?.person;
-        if let Some(person) = person {
+        if let Some(person) = app.begin(name, chosen.clone())?.person {
             let begun = Said::new("cli-begun").text("name", person.name).text("device", person.device);
-            told::aside(&app.say(&begun));
+            pin.voice.note(&app.say(&begun));
         }
-        Ok(pin)
+        Ok(chosen)
     }
 }
 
@@ -69,13 +69,13 @@ impl Pin {
     /// Whether the person at the terminal can mend this by typing once more.
     pub fn may_be_asked_again(&self, fault: &Fault) -> bool {
         let slips = ["pin-wrong", "pin-wait", "pin-weak", "pins-differ"];
-        matches!(self, Self::Terminal) && slips.contains(&fault.kind)
+        self.read.is_none() && slips.contains(&fault.kind)
     }
 
     fn get(&self, prompt: &str) -> Result<String, Fault> {
-        match self {
-            Self::File(pin) => Ok(pin.clone()),
-            Self::Terminal => rpassword::prompt_password(format!("{prompt} "))
+        match &self.read {
+            Some(pin) => Ok(pin.clone()),
+            None => rpassword::prompt_password(format!("{prompt} "))
                 .map(|pin| pin.trim().to_owned())
                 .map_err(|_| Fault::new("pin-needed")),
         }

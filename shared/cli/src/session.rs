@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use witnessmark_app::{App, Fault, FaultView};
 use witnessmark_host::System;
 
-use crate::told;
+use crate::voice::Voice;
 
 /// One run.
 pub struct Session {
@@ -21,6 +21,11 @@ impl Session {
         Self { data, json, app: None }
     }
 
+    /// How this run speaks beside its answer.
+    pub fn voice(&self) -> Voice {
+        Voice::new(self.json)
+    }
+
     /// The app over the data folder.
     pub fn open(&mut self) -> Result<&mut App, Fault> {
         let folder = match &self.data {
@@ -29,7 +34,7 @@ impl Session {
         };
         let mut app = witnessmark_host::open(&folder)?;
         if let Some(warning) = app.start()?.warning {
-            told::aside(&warning);
+            self.voice().note(&warning);
         }
         Ok(self.app.insert(app))
     }

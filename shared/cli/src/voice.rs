@@ -27,6 +27,21 @@ impl Voice {
         reply::print(text)
     }
 
+    /// Says lines that only a person at a terminal waits for.
+    pub fn progress(self, text: &str) -> Result<(), Fault> {
+        if self.json { Ok(()) } else { self.say(text) }
+    }
+
+    /// Says something beside the answer, on standard error: to a program as JSON too, so that
+    /// every line there can be read alike.
+    pub fn note(self, text: &str) {
+        if self.json {
+            told::aside(&serde_json::json!({ "note": text }).to_string());
+        } else {
+            told::aside(text);
+        }
+    }
+
     /// Asks, and reads one line; none when the input ended.
     pub fn ask(self, prompt: &str) -> Result<Option<String>, Fault> {
         let unreadable =

@@ -26,7 +26,7 @@ pub struct Args {
 }
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
-    let pin = args.signing.source()?;
+    let pin = args.signing.source(session)?;
     let read = |end: &Option<String>| end.as_deref().map(|text| reading::quantity(text, None)).transpose();
     let (low, high) = (read(&args.low)?, read(&args.high)?);
     let app = session.open()?;

@@ -20,7 +20,7 @@ pub struct Args {
 }
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
-    let pin = args.signing.source()?;
+    let pin = args.signing.source(session)?;
     let app = session.open()?;
     let record = app.find_record(&args.record)?;
     let pin = args.signing.pin(&pin, app)?;

@@ -19,7 +19,7 @@ pub struct Args {
 }
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
-    let pin = args.signing.source()?;
+    let pin = args.signing.source(session)?;
     let app = session.open()?;
     let machine = app.find_machine(&args.machine)?;
     let pin = args.signing.pin(&pin, app)?;

@@ -24,7 +24,7 @@ pub struct Args {
 }
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
-    let pin = args.signing.source()?;
+    let pin = args.signing.source(session)?;
     let mut machine = Machine {
         name: args.name,
         engine: args.engine,

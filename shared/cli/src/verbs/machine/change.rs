@@ -22,7 +22,7 @@ pub struct Args {
 }
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
-    let pin = args.signing.source()?;
+    let pin = args.signing.source(session)?;
     let app = session.open()?;
     let id = app.find_machine(&args.machine)?;
     let before = app.machine(id.clone())?.description;

@@ -59,7 +59,7 @@ pub fn give(
     voice: Voice,
 ) -> Result<(), Fault> {
     if let Some(back) = &walk.progress.stepped_back {
-        voice.say(back)?;
+        voice.progress(back)?;
     }
     let points = || walk.stations.iter().flat_map(|station| &station.points);
     if let Some(unknown) = answers.keys().find(|id| points().all(|point| point.id != **id)) {
@@ -79,7 +79,7 @@ pub fn give(
         match answers.get(&point.id) {
             Some(answer) => {
                 let progress = answer_one(app, walk, point, answer)?;
-                voice.say(&kept(app, point, &progress))?;
+                voice.progress(&kept(app, point, &progress))?;
             }
             None if done(point) => {}
             None => {

@@ -13,7 +13,6 @@ use witnessmark_app::Fault;
 use crate::pin::Signing;
 use crate::reply::Reply;
 use crate::session::Session;
-use crate::voice::Voice;
 use talk::{End, Talk};
 
 #[derive(clap::Args)]
@@ -33,9 +32,9 @@ pub struct Args {
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
     // Before the first point: nobody should find out at the last one that nothing can be signed.
-    let pin = if args.no_sign { None } else { Some(args.signing.source()?) };
+    let pin = if args.no_sign { None } else { Some(args.signing.source(session)?) };
     let given = args.answers.as_deref().map(answers::read).transpose()?;
-    let voice = Voice::new(session.json);
+    let voice = session.voice();
     let app = session.open()?;
     let machine = app.find_machine(&args.machine)?;
     let walk = app.walk(machine, args.occasion)?;
@@ -44,7 +43,7 @@ pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
         Some(given) => {
             answers::give(app, &walk, &given, args.leave_missing, voice)?;
             let summary = app.summary(id.clone())?;
-            voice.say(&closing::said_back(app, &walk, &summary))?;
+            voice.progress(&closing::said_back(app, &walk, &summary))?;
             End::Sign
         }
         None => Talk::new(app, walk, voice, pin.is_some())?.run()?,
