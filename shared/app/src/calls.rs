@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 use ts_rs::{TS, TypeVisitor};
 use witnessmark_core::list::Given;
-use witnessmark_core::record::Machine;
+use witnessmark_core::record::{Machine, Service};
 use witnessmark_core::units::Quantity;
 
 use crate::views::*;
@@ -141,6 +141,10 @@ calls! {
     Correct "correct" correct(record: String, point: String, answer: String, reason: String, pin: String) -> MachinePage;
     /// Signs a limit as the maker's manual has it.
     ConfirmLimit "confirm-limit" confirm_limit(machine: String, band: String, low: Option<Quantity>, high: Option<Quantity>, document: String, page: String, pin: String) -> MachinePage;
+    /// Logs time in service; it is signed with the next signature.
+    LogTime "log-time" log_time(machine: String, added: Option<Service>, reading: Option<f64>, note: String) -> MachinePage;
+    /// Takes back the time logged last, while nobody has signed it.
+    LogUndo "log-undo" log_undo(machine: String) -> MachinePage;
     /// One machine's records as a bundle.
     Export "export" export(machine: String) -> FileOut;
     /// Checks a bundle with nothing but itself.

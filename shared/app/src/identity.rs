@@ -9,6 +9,7 @@ use argon2::{Algorithm, Argon2, Params, Version};
 use base64ct::{Base64, Encoding};
 use chacha20poly1305::aead::{Aead, KeyInit, Payload};
 use chacha20poly1305::{XChaCha20Poly1305, XNonce};
+use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 use witnessmark_core::record::{Body, DeviceId, Member, Record, SigningSeed};
@@ -247,9 +248,9 @@ fn pepper_for_opening(platform: &dyn Platform, device: &DeviceId) -> Result<Zero
     }
 }
 
-/// Signs and appends a record in this transaction.
 impl House {
-    /// Writes the device's next record about `machine`.
+    /// Signs and appends the device's next record about `machine`, in this transaction; first whatever
+    /// was logged on this device and waited for a signature.
     pub fn write_record(
         &self,
         tx: &Tx<'_>,
@@ -257,10 +258,29 @@ impl House {
         machine: Option<Uuid>,
         body: &Body,
     ) -> Result<Record, Fault> {
+        let waiting = tx.pending()?;
+        for pending in &waiting {
+            let body = Body::TimeLogged(pending.body.clone());
+            self.write_at(tx, seed, Some(pending.machine), pending.at, &body)?;
+        }
+        if !waiting.is_empty() {
+            tx.pending_signed()?;
+        }
+        self.write_at(tx, seed, machine, self.platform.now(), body)
+    }
+
+    fn write_at(
+        &self,
+        tx: &Tx<'_>,
+        seed: &SigningSeed,
+        machine: Option<Uuid>,
+        at: DateTime<FixedOffset>,
+        body: &Body,
+    ) -> Result<Record, Fault> {
         let mut salt = [0; 10];
         self.platform.random(&mut salt)?;
         let author = tx.author(&seed.device(), machine)?;
-        let record = author.write(body, machine, self.platform.now(), &salt, seed)?;
+        let record = author.write(body, machine, at, &salt, seed)?;
         tx.append(&record)?;
         Ok(record)
     }

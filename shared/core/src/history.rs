@@ -6,7 +6,7 @@
 
 use std::collections::BTreeMap;
 
-use chrono::{DateTime, FixedOffset};
+use chrono::{DateTime, FixedOffset, NaiveDate};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
@@ -192,7 +192,7 @@ impl History {
                 }
             }
             Ok(Body::LimitConfirmed(body)) => self.take_limit(record, body),
-            Ok(Body::TimeLogged(body)) => self.take_time(record, &body),
+            Ok(Body::TimeLogged(body)) => self.log_time(at.date_naive(), &body),
             Ok(Body::JobBegun(body)) => self.work.begin(record, body),
             Ok(Body::SecondLook(body)) => self.work.looked(record, body),
             Ok(Body::Released(body)) => self.work.release(record, body),
@@ -210,12 +210,13 @@ impl History {
         Service { hours: self.hours, flights: self.flights, tanks: self.tanks }
     }
 
-    fn take_time(&mut self, record: &Record, body: &TimeLogged) {
+    /// Counts time logged on a day; also before anybody has signed it.
+    pub fn log_time(&mut self, day: NaiveDate, body: &TimeLogged) {
         let now = self.service() + body.added;
         self.hours = body.reading.unwrap_or(now.hours);
         self.flights = now.flights;
         self.tanks = now.tanks;
-        self.work.log(record, body);
+        self.work.log(day, body);
     }
 
     fn take_inspection(&mut self, record: &Record, body: Inspection) {

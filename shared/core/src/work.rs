@@ -210,9 +210,9 @@ impl Work {
         self.due.insert(body.item, DueItem { record: record.digest, body, before });
     }
 
-    pub(crate) fn log(&mut self, record: &Record, body: &TimeLogged) {
+    pub(crate) fn log(&mut self, day: NaiveDate, body: &TimeLogged) {
         if body.added.hours > 0.0 {
-            self.logs.push((record.payload.at.date_naive(), body.added.hours));
+            self.logs.push((day, body.added.hours));
             let over = self.logs.len().saturating_sub(LOGS_KEPT);
             self.logs.drain(..over);
         }

@@ -164,9 +164,13 @@ fn kebab(value: impl serde::Serialize) -> String {
 }
 
 impl House {
-    /// A machine's history, or the fault that there is none.
+    /// A machine's history, with the time logged and not yet signed; or the fault that there is none.
     pub(crate) fn known(&self, tx: &Tx<'_>, machine: Uuid) -> Result<History, Fault> {
-        tx.history(machine)?.ok_or_else(|| Fault::new("no-such").text("what", machine))
+        let mut history = tx.history(machine)?.ok_or_else(|| Fault::new("no-such").text("what", machine))?;
+        for pending in tx.pending()?.into_iter().filter(|pending| pending.machine == machine) {
+            history.log_time(pending.at.date_naive(), &pending.body);
+        }
+        Ok(history)
     }
 
     fn checked(&self, mut machine: Machine) -> Result<Machine, Fault> {

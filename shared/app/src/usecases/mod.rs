@@ -7,4 +7,5 @@ mod machines;
 mod photos;
 mod records;
 mod signing;
+mod time;
 mod walking;
