@@ -145,6 +145,14 @@ calls! {
     LogTime "log-time" log_time(machine: String, added: Option<Service>, reading: Option<f64>, note: String) -> MachinePage;
     /// Takes back the time logged last, while nobody has signed it.
     LogUndo "log-undo" log_undo(machine: String) -> MachinePage;
+    /// Signs that a defect may wait, within limits.
+    Defer "defer" defer(machine: String, point: String, until_hours: Option<f64>, until_flights: Option<u32>, until_date: Option<String>, condition: String, reason: String, pin: String) -> MachinePage;
+    /// Keeps something that falls due again and again, changes it, ends it, or signs that it was done.
+    DueSave "due-save" due_save(machine: String, form: Option<DueForm>, ended: bool, pin: String) -> MachinePage;
+    /// Fits a component that is new here, with the time in service it brings.
+    ComponentFit "component-fit" component_fit(machine: String, part: String, name: String, serial: String, own: Option<Service>, pin: String) -> MachinePage;
+    /// Takes a component off, and fits it to another machine where one is named.
+    ComponentMove "component-move" component_move(machine: String, component: String, to: Option<String>, pin: String) -> MachinePage;
     /// One machine's records as a bundle.
     Export "export" export(machine: String) -> FileOut;
     /// Checks a bundle with nothing but itself.

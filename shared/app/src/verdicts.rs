@@ -27,6 +27,11 @@ impl People {
         self.persons.insert(device, person);
     }
 
+    /// Whose device it is.
+    pub(crate) fn person(&self, device: &DeviceId) -> Option<Uuid> {
+        self.persons.get(device).copied()
+    }
+
     /// What the holder of a device is called; the device's short name where nobody is known.
     pub(crate) fn name(&self, device: &DeviceId) -> String {
         self.names.get(device).cloned().unwrap_or_else(|| device.short())

@@ -3,10 +3,12 @@
 
 use std::collections::BTreeMap;
 
+use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
+use witnessmark_core::due::Standing;
 use witnessmark_core::list::{EngineKind, Given, Meaning};
-use witnessmark_core::record::Machine;
+use witnessmark_core::record::{Interval, Machine, Service, ToolKept};
 use witnessmark_core::units::{Quantity, Unit};
 use witnessmark_core::verdict::{Rule, State};
 
@@ -159,6 +161,83 @@ struct MachinePage {
     pub timeline: Vec<TimelineEntry>,
     /// The engine's limits.
     pub limits: Vec<LimitView>,
+    /// What falls due, nearest first.
+    pub due: Vec<DueView>,
+    /// Components with their own time in service.
+    pub components: Vec<ComponentView>,
+    /// Tanks of fuel used up, as logged.
+    pub tanks: u32,
+    /// Entries of time that wait for a signature.
+    pub waiting: u32,
+}
+/// Something that falls due.
+struct DueView {
+    /// Its id; empty for what a job made due.
+    pub id: String,
+    /// What is due.
+    pub title: String,
+    /// How it stands (`later`, `soon`, `tolerated`, `over`).
+    pub standing: Standing,
+    /// What is left, in a sentence.
+    pub left: String,
+    /// When, at this rate of flying, in a sentence; none where there is too little to say.
+    pub forecast: Option<String>,
+    /// The record it rests on.
+    pub record: String,
+    /// The item as kept, for changing it; none for what a job made due.
+    pub kept: Option<DueForm>,
+}
+/// Something that falls due again and again, as a form has it.
+struct DueForm {
+    /// Its id; empty for a new one.
+    pub id: String,
+    /// What is due.
+    pub title: String,
+    /// How often; whichever comes first.
+    pub every: Interval,
+    /// How much later is still tolerated, percent of the interval.
+    pub tolerance_percent: f64,
+    /// Whether the next counts from when it was due rather than from when it was done.
+    pub from_due: bool,
+    /// When it was last done: engine hours then.
+    pub done_hours: f64,
+    /// Flights then.
+    pub done_flights: u32,
+    /// The day.
+    #[ts(type = "string")]
+    pub done_on: NaiveDate,
+}
+/// A component with its own time in service.
+struct ComponentView {
+    /// Its id.
+    pub id: String,
+    /// The part it is.
+    pub part: String,
+    /// The part in words.
+    pub part_words: String,
+    /// What people call it.
+    pub name: String,
+    /// Its serial number.
+    pub serial: String,
+    /// Whether it is on this machine now.
+    pub fitted: bool,
+    /// Its own time in service.
+    pub own: Service,
+    /// That in a sentence.
+    pub words: String,
+    /// The record it rests on.
+    pub record: String,
+}
+/// A torque tool.
+struct ToolView {
+    /// As kept.
+    pub kept: ToolKept,
+    /// Clicks since its calibration, those of signed inspections among them.
+    pub cycles: u32,
+    /// Whether it may be used today.
+    pub usable: bool,
+    /// Why or why not, in a sentence.
+    pub words: String,
 }
 /// A defect or a watch item.
 struct OpenView {

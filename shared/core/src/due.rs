@@ -2,6 +2,7 @@
 
 use chrono::{Days, NaiveDate};
 use serde::{Deserialize, Serialize};
+use ts_rs::TS;
 
 use crate::record::{DueKept, Interval, Service};
 
@@ -32,7 +33,7 @@ pub struct Remaining {
 }
 
 /// How something due stands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
 #[serde(rename_all = "kebab-case")]
 pub enum Standing {
     /// Far off.

@@ -285,6 +285,11 @@ impl House {
             open: open.collect(),
             timeline: timeline.into_iter().map(|mark| self.timeline_entry(mark, &people)).collect(),
             limits: self.limits(&history),
+            due: self.due_views(&history),
+            components: self.component_views(&history),
+            tanks: history.tanks,
+            waiting: u32::try_from(tx.pending()?.iter().filter(|p| p.machine == machine).count())
+                .unwrap_or(u32::MAX),
         })
     }
 

@@ -1,6 +1,9 @@
 //! The use cases, by what they are about.
 
 mod bundles;
+mod components;
+mod deferring;
+mod due;
 mod finding;
 mod listing;
 mod machines;

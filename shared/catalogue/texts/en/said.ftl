@@ -208,6 +208,41 @@ told-job-released = Work released
 told-defect-deferred = Allowed to wait: { $words }
 told-component-moved = Component moved: { $words }
 told-due-item = Falls due again and again: { $words }
+due-left = { $by ->
+    [flights] { $flights ->
+        [one] One flight left
+       *[other] { $flights } flights left
+      }
+    [days] { $days ->
+        [one] One day left
+       *[other] { $days } days left
+      }
+    [tanks] { $tanks ->
+        [one] One tank left
+       *[other] { $tanks } tanks left
+      }
+   *[hours] { $hours } h left
+  }
+due-over = { $by ->
+    [flights] Due now, { $flights ->
+        [one] one flight
+       *[other] { $flights } flights
+      } past
+    [days] Due now, { $days ->
+        [one] one day
+       *[other] { $days } days
+      } past
+    [tanks] Due now, { $tanks ->
+        [one] one tank
+       *[other] { $tanks } tanks
+      } past
+   *[hours] Due now, { $hours } h past
+  }
+due-forecast = At this rate of flying about { $at }; four times out of five between { $low } and { $high }.
+component-time = { $hours } h, { $flights ->
+    [one] one flight
+   *[other] { $flights } flights
+  }
 told-unknown = A record of a kind that this version cannot read.
 kind-member = A person and their device
 kind-key-revoked = A key ended
@@ -410,6 +445,28 @@ fault-nothing-logged = Nothing was entered.
     .hint = Enter hours, flights, a used-up tank, or the hour meter's reading.
 fault-log-signed = There is no entry that still waits for a signature.
     .hint = What is signed stays: enter the hour meter's right reading as a new entry.
+fault-deferral-words-missing = A deferral needs a condition and a reason.
+    .hint = Say how it may be flown meanwhile, and why it may wait.
+fault-deferral-limit-missing = A deferral needs a limit.
+    .hint = Enter engine hours, a flight number or a day up to which it holds.
+fault-deferral-passed = That limit has passed already (now { $hours } h, { $flights } flights).
+    .hint = Enter one that lies ahead.
+fault-not-entitled = Only the person who registered this machine may let a defect wait.
+    .hint = Ask its owner; or put the defect right.
+fault-day = “{ $day }” is not a day.
+    .hint = Write it as 2026-05-02.
+fault-due-title = What falls due needs a title of up to 120 letters.
+    .hint = Say what is to be done.
+fault-due-interval = There is no interval.
+    .hint = Enter hours, flights, tanks or days, each more than 0.
+fault-due-tolerance = The tolerance is 0 to 100 percent of the interval.
+    .hint = Enter 0 if it may never be late.
+fault-due-done-ahead = When it was last done cannot lie ahead (now { $hours } h).
+    .hint = Enter the hours, flights and day at which it was done.
+fault-component-name = The component needs a name.
+    .hint = Enter what people call it.
+fault-component-not-here = This component is not on this machine.
+    .hint = Look at its machine's screen.
 fault-bundle-empty = There is no record in this file.
     .hint = Choose a file that was exported from this program.
 fault-demo-here = The invented machines are here already.
