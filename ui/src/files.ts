@@ -8,7 +8,8 @@ export async function saveFile(name: string, text: string): Promise<string> {
   const address = URL.createObjectURL(new Blob([text], { type: "application/octet-stream" }));
   const link = Object.assign(document.createElement("a"), { href: address, download: name });
   link.click();
-  URL.revokeObjectURL(address);
+  // The browser reads it after the click; a moment later nobody needs it.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
   return name;
 }
 

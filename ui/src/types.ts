@@ -36,6 +36,117 @@ export type Choices = {
 engines: Array<EngineType>, };
 
 /**
+ * A component with its own time in service.
+ */
+export type ComponentView = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * The part it is.
+ */
+part: string, 
+/**
+ * The part in words.
+ */
+part_words: string, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * Its serial number.
+ */
+serial: string, 
+/**
+ * Whether it is on this machine now.
+ */
+fitted: boolean, 
+/**
+ * Its own time in service.
+ */
+own: Service, 
+/**
+ * That in a sentence.
+ */
+words: string, 
+/**
+ * The record it rests on.
+ */
+record: string, };
+
+/**
+ * Something that falls due again and again, as a form has it.
+ */
+export type DueForm = { 
+/**
+ * Its id; empty for a new one.
+ */
+id: string, 
+/**
+ * What is due.
+ */
+title: string, 
+/**
+ * How often; whichever comes first.
+ */
+every: Interval, 
+/**
+ * How much later is still tolerated, percent of the interval.
+ */
+tolerance_percent: number, 
+/**
+ * Whether the next counts from when it was due rather than from when it was done.
+ */
+from_due: boolean, 
+/**
+ * When it was last done: engine hours then.
+ */
+done_hours: number, 
+/**
+ * Flights then.
+ */
+done_flights: number, 
+/**
+ * The day.
+ */
+done_on: string, };
+
+/**
+ * Something that falls due.
+ */
+export type DueView = { 
+/**
+ * Its id; empty for what a job made due.
+ */
+id: string, 
+/**
+ * What is due.
+ */
+title: string, 
+/**
+ * How it stands (`later`, `soon`, `tolerated`, `over`).
+ */
+standing: Standing, 
+/**
+ * What is left, in a sentence.
+ */
+left: string, 
+/**
+ * When, at this rate of flying, in a sentence; none where there is too little to say.
+ */
+forecast: string | null, 
+/**
+ * The record it rests on.
+ */
+record: string, 
+/**
+ * The item as kept, for changing it; none for what a job made due.
+ */
+kept: DueForm | null, };
+
+/**
  * What drives the propeller.
  */
 export type EngineKind = "two-stroke" | "four-stroke" | "electric";
@@ -215,6 +326,27 @@ words: string,
  * What it means.
  */
 means: Meaning, };
+
+/**
+ * How much may pass; whichever comes first.
+ */
+export type Interval = { 
+/**
+ * Engine hours.
+ */
+hours?: number | null, 
+/**
+ * Flights.
+ */
+flights?: number | null, 
+/**
+ * Tanks of fuel.
+ */
+tanks?: number | null, 
+/**
+ * Calendar days.
+ */
+days?: number | null, };
 
 /**
  * A value held against its band while it is being typed.
@@ -422,7 +554,23 @@ timeline: Array<TimelineEntry>,
 /**
  * The engine's limits.
  */
-limits: Array<LimitView>, };
+limits: Array<LimitView>, 
+/**
+ * What falls due, nearest first.
+ */
+due: Array<DueView>, 
+/**
+ * Components with their own time in service.
+ */
+components: Array<ComponentView>, 
+/**
+ * Tanks of fuel used up, as logged.
+ */
+tanks: number, 
+/**
+ * Entries of time that wait for a signature.
+ */
+waiting: number, };
 
 /**
  * What a finding means for the machine, mildest first.
@@ -723,7 +871,24 @@ every_days: number, };
 /**
  * The rule a reason comes from.
  */
-export type Rule = "no-description" | "unknown-engine" | "never-looked" | "not-today" | "point-missed" | "open-defect" | "watch-item" | "reserve-expired" | "reserve-unknown" | "reserve-soon" | "limit-missing" | "limit-unconfirmed" | "newer-record" | "split-word" | "refused-record" | "clock-doubt";
+export type Rule = "no-description" | "unknown-engine" | "never-looked" | "not-today" | "point-missed" | "open-defect" | "watch-item" | "reserve-expired" | "reserve-unknown" | "reserve-soon" | "limit-missing" | "limit-unconfirmed" | "newer-record" | "split-word" | "refused-record" | "clock-doubt" | "job-open" | "first-flight" | "follow-up-due" | "follow-up-over" | "due-soon" | "due-over" | "defect-deferred";
+
+/**
+ * The three things that time in service counts, and fuel, for what falls due after a tank.
+ */
+export type Service = { 
+/**
+ * Engine hours.
+ */
+hours: number, 
+/**
+ * Flights.
+ */
+flights: number, 
+/**
+ * Tanks of fuel used up.
+ */
+tanks: number, };
 
 /**
  * An inspection signed.
@@ -741,6 +906,11 @@ machine: string,
  * The verdict.
  */
 verdict: VerdictView, };
+
+/**
+ * How something due stands.
+ */
+export type Standing = "later" | "soon" | "tolerated" | "over";
 
 /**
  * What the app is when it opens.
@@ -874,7 +1044,7 @@ by: string, };
 /**
  * A unit, written as a UCUM-like code (`N.m`, `lbf.in`, `Cel`).
  */
-export type Unit = "N.m" | "lbf.in" | "lbf.ft" | "kgf.m" | "kgf.cm" | "m" | "mm" | "in" | "ft" | "K" | "Cel" | "degF" | "Pa" | "hPa" | "bar" | "psi" | "inHg" | "V" | "s" | "h" | "d" | "L" | "kg" | "lb" | "N" | "1/min" | "deg" | "%" | "1";
+export type Unit = "N.m" | "lbf.in" | "lbf.ft" | "kgf.m" | "kgf.cm" | "m" | "mm" | "in" | "ft" | "K" | "Cel" | "degF" | "Pa" | "hPa" | "bar" | "MPa" | "psi" | "inHg" | "V" | "s" | "h" | "d" | "L" | "kg" | "lb" | "N" | "kN" | "lbf" | "m2" | "mm2" | "in2" | "1/min" | "deg" | "%" | "1";
 
 /**
  * A unit.
@@ -1132,6 +1302,18 @@ export interface Calls {
   "correct": { args: { record: string; point: string; answer: string; reason: string; pin: string }; reply: MachinePage };
   /** Signs a limit as the maker's manual has it. */
   "confirm-limit": { args: { machine: string; band: string; low: Quantity | null; high: Quantity | null; document: string; page: string; pin: string }; reply: MachinePage };
+  /** Logs time in service; it is signed with the next signature. */
+  "log-time": { args: { machine: string; added: Service | null; reading: number | null; note: string }; reply: MachinePage };
+  /** Takes back the time logged last, while nobody has signed it. */
+  "log-undo": { args: { machine: string }; reply: MachinePage };
+  /** Signs that a defect may wait, within limits. */
+  "defer": { args: { machine: string; point: string; until_hours: number | null; until_flights: number | null; until_date: string | null; condition: string; reason: string; pin: string }; reply: MachinePage };
+  /** Keeps something that falls due again and again, changes it, ends it, or signs that it was done. */
+  "due-save": { args: { machine: string; form: DueForm | null; ended: boolean; pin: string }; reply: MachinePage };
+  /** Fits a component that is new here, with the time in service it brings. */
+  "component-fit": { args: { machine: string; part: string; name: string; serial: string; own: Service | null; pin: string }; reply: MachinePage };
+  /** Takes a component off, and fits it to another machine where one is named. */
+  "component-move": { args: { machine: string; component: string; to: string | null; pin: string }; reply: MachinePage };
   /** One machine's records as a bundle. */
   "export": { args: { machine: string }; reply: FileOut };
   /** Checks a bundle with nothing but itself. */

@@ -1,5 +1,5 @@
 // Finding one's way in a list: where a point lies, and where to go after an answer.
-import type { PointView, StationView, Walk, WalkProgress } from "./types";
+import type { PointView, StationView, Walk, WalkBrief, WalkProgress } from "./types";
 import { to, turnTo } from "./route";
 import { advanced } from "./state";
 
@@ -27,6 +27,11 @@ export function stationOf(walk: Walk, point: string | null): string | undefined 
 export const mapOf = (walk: Walk) => to("walk", walk.machine, walk.occasion);
 export const pointOf = (walk: Walk, point: string) => to("walk", walk.machine, walk.occasion, "point", point);
 export const summaryOf = (walk: Walk) => to("walk", walk.machine, walk.occasion, "summary");
+
+/** A walk that was only opened counts as not begun. */
+export function begun(walk: WalkBrief | null): WalkBrief | null {
+  return walk && walk.done > 0 ? walk : null;
+}
 
 /** Whether a point still wants a look. */
 export function wantsLook(progress: WalkProgress, point: string): boolean {

@@ -9,6 +9,7 @@ import { Timeline } from "../parts/timeline";
 import { to } from "../route";
 import { finished } from "../state";
 import type { LimitView, MachinePage, OpenView } from "../types";
+import { begun } from "../walking";
 import { t } from "../words";
 import { Export } from "./export";
 import { Invented } from "./machines";
@@ -81,19 +82,20 @@ function Judgement({ page: { card } }: { page: MachinePage }) {
 }
 
 function Lists({ page: { card, occasions } }: { page: MachinePage }) {
+  const walk = begun(card.walk);
   return (
     <nav class="beside tight" aria-label={t("machine-lists")}>
       {occasions.map((occasion, index) => {
-        const begun = card.walk?.occasion === occasion.id ? card.walk : null;
+        const here = walk?.occasion === occasion.id ? walk : null;
         return (
           <a
             key={occasion.id}
             class={`button ${index === 0 ? "go" : ""}`}
-            href={to("walk", card.id, occasion.id, ...(begun ? ["on"] : []))}
+            href={to("walk", card.id, occasion.id, ...(here ? ["on"] : []))}
             data-test={`walk-${occasion.id}`}
           >
-            {begun
-              ? t("machine-walk-on", { list: occasion.words, done: begun.done, of: begun.of })
+            {here
+              ? t("machine-walk-on", { list: occasion.words, done: here.done, of: here.of })
               : t("machine-walk", { list: occasion.words })}
           </a>
         );

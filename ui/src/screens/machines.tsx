@@ -9,6 +9,7 @@ import { StateShape } from "../parts/shape";
 import { go, to } from "../route";
 import { finished, start } from "../state";
 import type { MachineCard } from "../types";
+import { begun } from "../walking";
 import { t } from "../words";
 
 /** The list that the large button walks. */
@@ -49,10 +50,11 @@ export function Machines() {
 }
 
 function WalkButton({ card }: { card: MachineCard }) {
+  const walk = begun(card.walk);
   return (
-    <a class="button go" href={card.walk ? to("walk", card.id, card.walk.occasion, "on") : to("walk", card.id, MAIN_LIST)} data-test="walk">
-      {card.walk
-        ? t("machines-walk-on", { done: card.walk.done, of: card.walk.of })
+    <a class="button go" href={walk ? to("walk", card.id, walk.occasion, "on") : to("walk", card.id, MAIN_LIST)} data-test="walk">
+      {walk
+        ? t("machines-walk-on", { done: walk.done, of: walk.of })
         : t("machines-walk", { machine: card.name })}
     </a>
   );
@@ -80,6 +82,7 @@ function Large({ card }: { card: MachineCard }) {
 }
 
 function Small({ card }: { card: MachineCard }) {
+  const walk = begun(card.walk);
   return (
     <a href={to("machine", card.id)} data-test={`machine-${card.id}`} data-state={card.verdict.state}>
       <StateShape state={card.verdict.state} />
@@ -89,7 +92,7 @@ function Small({ card }: { card: MachineCard }) {
           <span class="num soft">{t("hours", { hours: card.hours })}</span>
         </span>
         <span class="block">{card.verdict.headline}</span>
-        {card.walk && <span class="block soft">{t("machines-walking", { done: card.walk.done, of: card.walk.of })}</span>}
+        {walk && <span class="block soft">{t("machines-walking", { done: walk.done, of: walk.of })}</span>}
         {card.invented && <Invented />}
       </span>
     </a>

@@ -100,15 +100,6 @@ function Words({ place, state }: { place: Place; state: PointState | undefined }
   return (
     <>
       {point.caution && <Caution words={point.caution} />}
-      <p class="look-for">
-        <MeaningShape means="serviceable" size={18} />
-        <span><span class="unseen">{t("point-good")} </span>{point.good}</span>
-      </p>
-      <p class="look-for">
-        <MeaningShape means="unserviceable" size={18} />
-        <span><span class="unseen">{t("point-bad")} </span>{point.bad}</span>
-      </p>
-      <p class="soft">{point.why}</p>
       {point.last_time && (
         <p class="last-time" data-test="last-time">
           <MeaningShape means={point.last_time.means} size={18} />
@@ -118,6 +109,15 @@ function Words({ place, state }: { place: Place; state: PointState | undefined }
           </span>
         </p>
       )}
+      <p class="look-for">
+        <MeaningShape means="serviceable" size={18} />
+        <span><span class="unseen">{t("point-good")} </span>{point.good}</span>
+      </p>
+      <p class="look-for">
+        <MeaningShape means="unserviceable" size={18} />
+        <span><span class="unseen">{t("point-bad")} </span>{point.bad}</span>
+      </p>
+      <p class="soft">{point.why}</p>
       {state?.given && (
         <p class="said" data-test="said">
           {t(state.state === "again" ? "point-said-again" : "point-said", { words: state.given.words })}
