@@ -93,17 +93,22 @@ impl Record {
     pub fn sign(payload: &Payload, seed: &SigningSeed) -> Result<Self, EnvelopeFault> {
         let text = serde_json_canonicalizer::to_string(payload)
             .map_err(|fault| EnvelopeFault::Payload(fault.to_string()))?;
-        let header =
-            Header { alg: "Ed25519".into(), b64: false, crit: vec!["b64".into()], kid: seed.device() };
-        let header = serde_json_canonicalizer::to_string(&header)
-            .map_err(|fault| EnvelopeFault::Payload(fault.to_string()))?;
-        let protected = Base64UrlUnpadded::encode_string(header.as_bytes());
+        let protected = Self::header(&seed.device())?;
         let signature = seed.sign(&signing_input(&protected, &text));
         Self::parse(Envelope {
             payload: text,
             protected,
             signature: Base64UrlUnpadded::encode_string(&signature),
         })
+    }
+
+    /// The protected header of every record that a device signs, base64url.
+    pub(super) fn header(device: &DeviceId) -> Result<String, EnvelopeFault> {
+        let header =
+            Header { alg: "Ed25519".into(), b64: false, crit: vec!["b64".into()], kid: device.clone() };
+        let header = serde_json_canonicalizer::to_string(&header)
+            .map_err(|fault| EnvelopeFault::Payload(fault.to_string()))?;
+        Ok(Base64UrlUnpadded::encode_string(header.as_bytes()))
     }
 
     /// Reads one line of a bundle.
