@@ -34,6 +34,7 @@ pub enum Dimension {
     Frequency,
     Angle,
     Ratio,
+    Area,
 }
 
 /// Makes the enum, its codes and its factors from one table, so that a unit is one line.
@@ -75,6 +76,7 @@ units! {
     Pascal "Pa" "Pa" Pressure * 1.0, + 0.0;
     Hectopascal "hPa" "hPa" Pressure * 100.0, + 0.0;
     Bar "bar" "bar" Pressure * 1e5, + 0.0;
+    Megapascal "MPa" "MPa" Pressure * 1e6, + 0.0;
     PoundForcePerSquareInch "psi" "psi" Pressure * POUND_FORCE / (INCH * INCH), + 0.0;
     InchOfMercury "inHg" "inHg" Pressure * INCH * MERCURY * STANDARD_GRAVITY, + 0.0;
     Volt "V" "V" Voltage * 1.0, + 0.0;
@@ -85,6 +87,11 @@ units! {
     Kilogram "kg" "kg" Mass * 1.0, + 0.0;
     Pound "lb" "lb" Mass * POUND, + 0.0;
     Newton "N" "N" Force * 1.0, + 0.0;
+    Kilonewton "kN" "kN" Force * 1e3, + 0.0;
+    PoundForce "lbf" "lbf" Force * POUND_FORCE, + 0.0;
+    SquareMetre "m2" "m²" Area * 1.0, + 0.0;
+    SquareMillimetre "mm2" "mm²" Area * 1e-6, + 0.0;
+    SquareInch "in2" "in²" Area * INCH * INCH, + 0.0;
     PerMinute "1/min" "rpm" Frequency * 1.0 / 60.0, + 0.0;
     Degree "deg" "°" Angle * std::f64::consts::PI / 180.0, + 0.0;
     Percent "%" "%" Ratio * 0.01, + 0.0;
