@@ -84,7 +84,7 @@ impl SecondLookAsk {
     pub fn text(&self) -> String {
         // Strings and integers always serialise.
         let plain = serde_json_canonicalizer::to_string(self).unwrap_or_default();
-        format!("{ASKS}{}", base45::encode(&pack(&plain, &Known::default())))
+        format!("{ASKS}{}", base45::encode(pack(&plain, &Known::default())))
     }
 
     /// Reads a text.
@@ -128,7 +128,7 @@ impl SecondLookReply {
             .map(|record| format!("{}\"{}\"", record.envelope.payload, record.envelope.signature))
             .collect();
         let packed = [ask.tag().as_slice(), &pack(&plain, &known)].concat();
-        format!("{LOOKED}{}", base45::encode(&packed))
+        format!("{LOOKED}{}", base45::encode(packed))
     }
 
     /// Reads a text that answers this request. The signatures are *not* checked by this.
