@@ -62,8 +62,16 @@ pub fn signatory(tx: &Tx<'_>) -> Result<Option<Signatory>, Fault> {
     Ok(own.map(|own| serde_json::from_str(&own)).transpose()?)
 }
 
-/// First start: draws a key, seals it, and signs this device's first record.
-pub fn begin(store: &mut Store, house: &House, name: &str, pin: &str) -> Result<(), Fault> {
+/// A person's key just made, with all that is kept of it.
+struct Made {
+    seed: SigningSeed,
+    sealed: Sealed,
+    own: Signatory,
+    member: Member,
+}
+
+/// Draws a key for a person, and seals it.
+fn make(house: &House, name: &str, pin: &str) -> Result<Made, Fault> {
     let name = name.trim();
     if name.is_empty() || name.chars().count() > 80 {
         return Err(Fault::new("name-missing"));
@@ -78,24 +86,76 @@ pub fn begin(store: &mut Store, house: &House, name: &str, pin: &str) -> Result<
     let person = house.uuid()?;
     let member = Member { person, name: name.to_owned(), key: seed.jwk(), invented: false };
     let own = Signatory { device, person, name: name.to_owned(), keychain: sealed.keychain };
+    Ok(Made { seed, sealed, own, member })
+}
+
+/// First start: makes this device's key, and signs its first record.
+pub fn begin(store: &mut Store, house: &House, name: &str, pin: &str) -> Result<(), Fault> {
+    let made = make(house, name, pin)?;
     store.write(|tx| {
         if signatory(tx)?.is_some() {
             return Err(Fault::new("already-begun"));
         }
-        tx.set("sealed-key", &serde_json::to_string(&sealed)?)?;
-        tx.set("signatory", &serde_json::to_string(&own)?)?;
-        house.write_record(tx, &seed, None, &Body::Member(member))?;
+        tx.set("sealed-key", &serde_json::to_string(&made.sealed)?)?;
+        tx.set("signatory", &serde_json::to_string(&made.own)?)?;
+        house.write_record(tx, &made.seed, None, &Body::Member(made.member))?;
         Ok(())
     })
 }
 
-/// Opens the key with a PIN. A wrong one is counted and the next try made to wait.
+/// Opens the key of the device's own signatory with a PIN. A wrong one is counted and the next try made to wait.
 pub fn unlock(store: &mut Store, house: &House, pin: &str) -> Result<SigningSeed, Fault> {
+    unlock_named(store, house, "signatory", "sealed-key", pin)
+}
+
+/// Opens the key of a second signatory of this device; see [`add_second`].
+pub fn unlock_second(
+    store: &mut Store,
+    house: &House,
+    device: &DeviceId,
+    pin: &str,
+) -> Result<SigningSeed, Fault> {
+    unlock_named(store, house, &format!("{SECOND}{device}"), &format!("{SECOND_KEY}{device}"), pin)
+}
+
+/// Settings of second signatories begin so.
+const SECOND: &str = "second-signatory:";
+const SECOND_KEY: &str = "second-sealed-key:";
+
+/// Another person who signs on this device, with a key and PIN of their own.
+pub fn add_second(store: &mut Store, house: &House, name: &str, pin: &str) -> Result<(), Fault> {
+    let made = make(house, name, pin)?;
+    store.write(|tx| {
+        if signatory(tx)?.is_none() {
+            return Err(Fault::new("not-begun"));
+        }
+        let device = &made.own.device;
+        tx.set(&format!("{SECOND_KEY}{device}"), &serde_json::to_string(&made.sealed)?)?;
+        tx.set(&format!("{SECOND}{device}"), &serde_json::to_string(&made.own)?)?;
+        house.write_record(tx, &made.seed, None, &Body::Member(made.member))?;
+        Ok(())
+    })
+}
+
+/// The other people who sign on this device.
+pub fn seconds(tx: &Tx<'_>) -> Result<Vec<Signatory>, Fault> {
+    let found = tx.settings_under(SECOND)?;
+    found.iter().map(|own| Ok(serde_json::from_str(own)?)).collect()
+}
+
+fn unlock_named(
+    store: &mut Store,
+    house: &House,
+    own_name: &str,
+    key_name: &str,
+    pin: &str,
+) -> Result<SigningSeed, Fault> {
     let platform = house.platform.as_ref();
     let now = platform.now().timestamp();
     let (own, sealed, fails, until) = store.read(|tx| {
-        let own = signatory(tx)?.ok_or_else(|| Fault::new("not-begun"))?;
-        let sealed = tx.setting("sealed-key")?.ok_or_else(|| Fault::new("key-missing"))?;
+        let own = tx.setting(own_name)?.ok_or_else(|| Fault::new("not-begun"))?;
+        let own: Signatory = serde_json::from_str(&own)?;
+        let sealed = tx.setting(key_name)?.ok_or_else(|| Fault::new("key-missing"))?;
         let number =
             |name| -> Result<i64, Fault> { Ok(tx.setting(name)?.and_then(|n| n.parse().ok()).unwrap_or(0)) };
         Ok::<_, Fault>((own, sealed, number("pin-fails")?, number("pin-until")?))

@@ -17,6 +17,18 @@ impl Tx<'_> {
             .optional()?)
     }
 
+    /// The values of all settings whose names begin so.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn settings_under(&self, prefix: &str) -> Result<Vec<String>, StoreFault> {
+        let mut statement = self.inner.prepare_cached(
+            "SELECT value FROM setting WHERE substr(name, 1, length(?1)) = ?1 ORDER BY name",
+        )?;
+        let rows = statement.query_map([prefix], |row| row.get(0))?;
+        rows.map(|row| Ok(row?)).collect()
+    }
+
     /// Sets it.
     ///
     /// # Errors
