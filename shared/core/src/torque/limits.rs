@@ -63,7 +63,8 @@ fn unified(thread: Thread) -> (f64, f64) {
     let inch = INCH * 1e3;
     let (d, p) = (thread.d_mm() / inch, thread.p_mm() / inch);
     let by_pitch = (p * p).cbrt();
-    let pitch = 0.0015 * (d.cbrt() + d.sqrt()) + 0.015 * by_pitch;
+    // To six places first, as the standard reckons: a half of the fourth place hangs on it.
+    let pitch = ((0.0015 * (d.cbrt() + d.sqrt()) + 0.015 * by_pitch) * 1e6).round() / 1e6;
     let rounded = |inches: f64| (inches * 1e4).round() / 1e4;
     ((rounded(0.3 * pitch) + rounded(0.060 * by_pitch)) * inch, rounded(1.3 * pitch) * inch)
 }
