@@ -186,8 +186,6 @@ fault-answer-unreadable = The answer to “{ $point }” cannot be read: { $why 
     .hint = Give the answer's id, or {"{"} "value": 4, "unit": "L" {"}"}; with a note, {"{"} "answer": "…", "note": "…" {"}"}.
 fault-quantity = “{ $text }” is no value with a unit.
     .hint = Give a number with a decimal point, and a unit: 12.5 N.m. Units: { $units }.
-fault-day = “{ $text }” is no date.
-    .hint = Give year, month and day: 2026-04-30.
 fault-serial = “{ $text }” is no part with its serial number.
     .hint = Give both, as propeller=1234; “machine engines” names the parts.
 fault-nothing-changed = The machine is described like that already.

@@ -59,5 +59,5 @@ pub fn unknown_reserve() -> Reserve {
 }
 
 fn day(text: &str) -> Result<NaiveDate, Fault> {
-    text.trim().parse().map_err(|_| Fault::new("day").text("text", text))
+    text.trim().parse().map_err(|_| Fault::new("day").text("day", text))
 }
