@@ -1,6 +1,12 @@
 //! `compute`: one computation, JSON in and out. A new one is a file here and a line in [`ALL`].
 
+mod bands;
+mod bolt_limit;
+mod clamp_load;
 mod convert;
+mod prevailing;
+mod strip_area;
+mod tightening_plan;
 mod torque_at_fastener;
 mod wrench_setting;
 
@@ -27,7 +33,16 @@ struct Computation {
     run: fn(Value) -> Result<Value, Wrong>,
 }
 
-const ALL: &[Computation] = &[wrench_setting::IT, torque_at_fastener::IT, convert::IT];
+const ALL: &[Computation] = &[
+    wrench_setting::IT,
+    torque_at_fastener::IT,
+    prevailing::IT,
+    bolt_limit::IT,
+    clamp_load::IT,
+    strip_area::IT,
+    tightening_plan::IT,
+    convert::IT,
+];
 
 /// Why an input can't be used.
 struct Wrong(String);
