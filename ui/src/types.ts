@@ -1,6 +1,23 @@
 // Generated from the Rust types by `make types`; do not edit.
 
 /**
+ * Anything between the wrench's square and the fastener that makes the lever longer or shorter.
+ */
+export type Adapter = { 
+/**
+ * From the handle's mark to the square drive.
+ */
+lever: Quantity, 
+/**
+ * From the square drive to the fastener.
+ */
+adapter: Quantity, 
+/**
+ * Between the two: 0 in line, lengthening; 90 changes nothing.
+ */
+angle_deg: number, };
+
+/**
  * An answer.
  */
 export type AnswerView = { 
@@ -24,7 +41,7 @@ export type AskView = { "by": "words",
 /**
  * In the author's order.
  */
-answers: Array<AnswerView>, } | { "by": "value" } & ValueAsk;
+answers: Array<AnswerView>, } | { "by": "value" } & ValueAsk | { "by": "torque" } & TorqueAsk;
 
 /**
  * What a machine can be made of.
@@ -34,6 +51,19 @@ export type Choices = {
  * The engine types there are.
  */
 engines: Array<EngineType>, };
+
+/**
+ * A code to be shown to another phone.
+ */
+export type CodeOut = { 
+/**
+ * The text in it.
+ */
+text: string, 
+/**
+ * The code as SVG, where it fits one.
+ */
+svg: string | null, };
 
 /**
  * A component with its own time in service.
@@ -308,7 +338,11 @@ answer: string, } | {
 /**
  * The value as read.
  */
-value: Quantity, };
+value: Quantity, } | { 
+/**
+ * How.
+ */
+torque: TorqueDone, };
 
 /**
  * An answer given.
@@ -347,6 +381,110 @@ tanks?: number | null,
  * Calendar days.
  */
 days?: number | null, };
+
+/**
+ * Jobs that can be done on a machine.
+ */
+export type JobChoice = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * What people call it.
+ */
+words: string, 
+/**
+ * What it is, in one line.
+ */
+what: string, };
+
+/**
+ * What doing some jobs means.
+ */
+export type JobPlan = { 
+/**
+ * What comes off, first to last.
+ */
+take_off: Array<PlanItem>, 
+/**
+ * The same backwards.
+ */
+refit: Array<PlanItem>, 
+/**
+ * What is renewed.
+ */
+renew: Array<string>, 
+/**
+ * Tools to count back.
+ */
+count_tools: Array<string>, 
+/**
+ * Joints that another person must look at.
+ */
+independent: Array<string>, 
+/**
+ * What falls due later.
+ */
+follow_ups: Array<string>, 
+/**
+ * Points on the list after the work.
+ */
+points: number, };
+
+/**
+ * A job not released.
+ */
+export type JobView = { 
+/**
+ * The record that began it.
+ */
+record: string, 
+/**
+ * The jobs in words.
+ */
+title: string, 
+/**
+ * When and by whom.
+ */
+since: string, 
+/**
+ * What it means.
+ */
+plan: JobPlan | null, 
+/**
+ * What it still lacks, in sentences.
+ */
+lacks: Array<string>, 
+/**
+ * Whether its list has been signed.
+ */
+inspected: boolean, 
+/**
+ * Joints that another person must look at.
+ */
+independent: Array<Named>, 
+/**
+ * Whether it may be released.
+ */
+ready: boolean, };
+
+/**
+ * What a second person saw at one joint.
+ */
+export type JointSeen = { 
+/**
+ * The joint.
+ */
+joint: string, 
+/**
+ * What it means.
+ */
+means: Meaning, 
+/**
+ * What was added.
+ */
+note?: string, };
 
 /**
  * A value held against its band while it is being typed.
@@ -564,6 +702,10 @@ due: Array<DueView>,
  */
 components: Array<ComponentView>, 
 /**
+ * The job not released, if there is one.
+ */
+job: JobView | null, 
+/**
  * Tanks of fuel used up, as logged.
  */
 tanks: number, 
@@ -667,6 +809,23 @@ media: string,
 data: string, };
 
 /**
+ * A part or a joint in its place of the order.
+ */
+export type PlanItem = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * Its words.
+ */
+words: string, 
+/**
+ * Whether it is a joint.
+ */
+joint: boolean, };
+
+/**
  * One point's state.
  */
 export type PointState = { 
@@ -743,6 +902,23 @@ unconfirmed: string | null,
  * What was found last time, if it must be looked at again.
  */
 last_time: LastTime | null, };
+
+/**
+ * Where a nut is drawn: x to the right, y down, all within the unit circle.
+ */
+export type Position = { 
+/**
+ * Its number, from 1.
+ */
+nut: number, 
+/**
+ * To the right of the middle.
+ */
+x: number, 
+/**
+ * Below the middle.
+ */
+y: number, };
 
 /**
  * A number with its unit.
@@ -872,6 +1048,40 @@ every_days: number, };
  * The rule a reason comes from.
  */
 export type Rule = "no-description" | "unknown-engine" | "never-looked" | "not-today" | "point-missed" | "open-defect" | "watch-item" | "reserve-expired" | "reserve-unknown" | "reserve-soon" | "limit-missing" | "limit-unconfirmed" | "newer-record" | "split-word" | "refused-record" | "clock-doubt" | "job-open" | "first-flight" | "follow-up-due" | "follow-up-over" | "due-soon" | "due-over" | "defect-deferred";
+
+/**
+ * What another phone asks to be looked at.
+ */
+export type SecondLookView = { 
+/**
+ * The machine.
+ */
+machine: string, 
+/**
+ * The job in words.
+ */
+title: string, 
+/**
+ * The joints.
+ */
+joints: Array<Named>, 
+/**
+ * Whether this device asks itself: then somebody else must look.
+ */
+own: boolean, };
+
+/**
+ * Somebody who signs on this device beside its own person.
+ */
+export type SecondPerson = { 
+/**
+ * Their device key.
+ */
+device: string, 
+/**
+ * Their name.
+ */
+name: string, };
 
 /**
  * The three things that time in service counts, and fuel, for what falls due after a tank.
@@ -1040,6 +1250,204 @@ worst: Meaning | null,
  * Who signed.
  */
 by: string, };
+
+/**
+ * A torque tool, described whole; the latest description holds.
+ */
+export type ToolKept = { 
+/**
+ * The tool, the same in every description.
+ */
+tool: string, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * Lowest marked value.
+ */
+low: Quantity, 
+/**
+ * Highest marked value.
+ */
+high: Quantity, 
+/**
+ * Permissible deviation, percent of the reading.
+ */
+deviation_percent: number, 
+/**
+ * When it was last calibrated; none when nobody knows.
+ */
+calibrated_on: string | null, 
+/**
+ * Days between calibrations.
+ */
+every_days: number, 
+/**
+ * Clicks between calibrations.
+ */
+every_cycles: number, 
+/**
+ * Clicks since the last calibration, as known when this was written.
+ */
+cycles: number, 
+/**
+ * Dropped or forced since.
+ */
+dropped: boolean, };
+
+/**
+ * A torque tool.
+ */
+export type ToolView = { 
+/**
+ * As kept.
+ */
+kept: ToolKept, 
+/**
+ * Clicks since its calibration, those of signed inspections among them.
+ */
+cycles: number, 
+/**
+ * Whether it may be used today.
+ */
+usable: boolean, 
+/**
+ * Why or why not, in a sentence.
+ */
+words: string, };
+
+/**
+ * A joint to be tightened.
+ */
+export type TorqueAsk = { 
+/**
+ * The joint in the assembly graph.
+ */
+joint: string, 
+/**
+ * The torque as a person reads it.
+ */
+words: string, 
+/**
+ * Where it is written, or that it is unconfirmed.
+ */
+source: string, 
+/**
+ * The band's name in the data sheet.
+ */
+band: string, 
+/**
+ * Whether there is a number at all: without one nothing can be set.
+ */
+has_number: boolean, 
+/**
+ * How many fasteners.
+ */
+nuts: number, 
+/**
+ * Where each is drawn, within the unit circle.
+ */
+positions: Array<Position>, 
+/**
+ * What may be typed for a reading; the first is the data sheet's.
+ */
+units: Array<UnitView>, };
+
+/**
+ * A joint tightened: with what, how far, and how each nut moved before the click.
+ */
+export type TorqueDone = { 
+/**
+ * The tool.
+ */
+tool: string, 
+/**
+ * What it was called then.
+ */
+tool_name: string, 
+/**
+ * What it was set to in the last stage.
+ */
+setting: Quantity, 
+/**
+ * What each nut may then have, given the tool's deviation: least.
+ */
+least: Quantity, 
+/**
+ * Most.
+ */
+most: Quantity, 
+/**
+ * Each nut's movement before the click in the last stage, eighths of a turn; nut 1 first.
+ */
+eighths: Array<number>, 
+/**
+ * What the tool read, where it reads.
+ */
+reading?: Quantity | null, 
+/**
+ * What was against the tool or the movement, in words; empty where nothing was.
+ */
+watch?: Array<string>, 
+/**
+ * Why the tool was used although it is overdue or outside its marked range.
+ */
+override_reason?: string | null, };
+
+/**
+ * One nut at one stage.
+ */
+export type TorqueStep = { 
+/**
+ * Which round, from 1.
+ */
+stage: number, 
+/**
+ * The round in words.
+ */
+stage_words: string, 
+/**
+ * Which nut, from 1.
+ */
+nut: number, 
+/**
+ * What the tool is set to.
+ */
+setting: string, 
+/**
+ * Whether the movement before the click is asked: in the round at full torque.
+ */
+movement: boolean, };
+
+/**
+ * How to tighten a joint with one tool.
+ */
+export type TorqueView = { 
+/**
+ * How the tool stands (`fit`, `watch`, `refused`).
+ */
+standing: string, 
+/**
+ * Why, in sentences; empty where nothing is against it.
+ */
+against: Array<string>, 
+/**
+ * What to set the tool to at the full torque.
+ */
+setting: string, 
+/**
+ * The same in another unit.
+ */
+setting_other: string, 
+/**
+ * What the nut then gets, in a sentence.
+ */
+spread: string, 
+/**
+ * Every step in its order.
+ */
+steps: Array<TorqueStep>, };
 
 /**
  * A unit, written as a UCUM-like code (`N.m`, `lbf.in`, `Cel`).
@@ -1314,6 +1722,40 @@ export interface Calls {
   "component-fit": { args: { machine: string; part: string; name: string; serial: string; own: Service | null; pin: string }; reply: MachinePage };
   /** Takes a component off, and fits it to another machine where one is named. */
   "component-move": { args: { machine: string; component: string; to: string | null; pin: string }; reply: MachinePage };
+  /** Jobs that can be done on a machine. */
+  "job-choices": { args: { machine: string }; reply: Array<JobChoice> };
+  /** What doing these jobs means, before anything is signed. */
+  "job-plan": { args: { machine: string; jobs: Array<string> }; reply: JobPlan };
+  /** Signs that work was begun: the machine stays on the ground until it is released. */
+  "job-begin": { args: { machine: string; jobs: Array<string>; note: string; pin: string }; reply: MachinePage };
+  /** Signs that the inspections of the open job are complete. */
+  "job-release": { args: { machine: string; pin: string }; reply: MachinePage };
+  /** The torque tools. */
+  "tools": { args: {  }; reply: Array<ToolView> };
+  /** Registers a torque tool (`tool` all zeros) or describes it anew. */
+  "tool-save": { args: { kept: ToolKept | null; pin: string }; reply: Array<ToolView> };
+  /** How to tighten a joint with a tool. */
+  "torque-plan": { args: { walk: string; point: string; tool: string; adapter: Adapter | null }; reply: TorqueView };
+  /** Tells that a joint was tightened. */
+  "torque-done": { args: { walk: string; point: string; tool: string; adapter: Adapter | null; eighths: Array<number>; reading: Quantity | null; override_reason: string; seconds: number }; reply: WalkProgress };
+  /** What to show to another phone so that its person looks at the open job's critical joints. */
+  "second-look-ask": { args: { machine: string }; reply: CodeOut };
+  /** Opens what another phone asks. */
+  "second-look-open": { args: { text: string }; reply: SecondLookView };
+  /** Signs what was seen, and gives the text to show back. */
+  "second-look-sign": { args: { text: string; joints: Array<JointSeen>; pin: string }; reply: CodeOut };
+  /** Takes what the other phone shows back. */
+  "second-look-take": { args: { machine: string; text: string }; reply: MachinePage };
+  /** Another person of this device signs what they saw at the open job's joints. */
+  "second-look-here": { args: { machine: string; device: string; joints: Array<JointSeen>; pin: string }; reply: MachinePage };
+  /** The other people who sign on this device. */
+  "second-people": { args: {  }; reply: Array<SecondPerson> };
+  /** Another person who signs on this device, with a key and PIN of their own. */
+  "second-person-add": { args: { name: string; pin: string }; reply: Array<SecondPerson> };
+  /** The text in a picture of a code (base64). */
+  "read-code": { args: { data: string }; reply: string };
+  /** The machine that a label's code names. */
+  "open-label": { args: { text: string }; reply: MachinePage };
   /** One machine's records as a bundle. */
   "export": { args: { machine: string }; reply: FileOut };
   /** Checks a bundle with nothing but itself. */

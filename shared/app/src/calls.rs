@@ -8,7 +8,8 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 use ts_rs::{TS, TypeVisitor};
 use witnessmark_core::list::Given;
-use witnessmark_core::record::{Machine, Service};
+use witnessmark_core::record::{JointSeen, Machine, Service, ToolKept};
+use witnessmark_core::torque::Adapter;
 use witnessmark_core::units::Quantity;
 
 use crate::views::*;
@@ -153,6 +154,40 @@ calls! {
     ComponentFit "component-fit" component_fit(machine: String, part: String, name: String, serial: String, own: Option<Service>, pin: String) -> MachinePage;
     /// Takes a component off, and fits it to another machine where one is named.
     ComponentMove "component-move" component_move(machine: String, component: String, to: Option<String>, pin: String) -> MachinePage;
+    /// Jobs that can be done on a machine.
+    JobChoices "job-choices" job_choices(machine: String) -> Vec<JobChoice>;
+    /// What doing these jobs means, before anything is signed.
+    JobPlan "job-plan" job_plan(machine: String, jobs: Vec<String>) -> JobPlan;
+    /// Signs that work was begun: the machine stays on the ground until it is released.
+    JobBegin "job-begin" job_begin(machine: String, jobs: Vec<String>, note: String, pin: String) -> MachinePage;
+    /// Signs that the inspections of the open job are complete.
+    JobRelease "job-release" job_release(machine: String, pin: String) -> MachinePage;
+    /// The torque tools.
+    Tools "tools" tools() -> Vec<ToolView>;
+    /// Registers a torque tool (`tool` all zeros) or describes it anew.
+    ToolSave "tool-save" tool_save(kept: Option<ToolKept>, pin: String) -> Vec<ToolView>;
+    /// How to tighten a joint with a tool.
+    TorquePlan "torque-plan" torque_plan(walk: String, point: String, tool: String, adapter: Option<Adapter>) -> TorqueView;
+    /// Tells that a joint was tightened.
+    TorqueDone "torque-done" torque_done(walk: String, point: String, tool: String, adapter: Option<Adapter>, eighths: Vec<u8>, reading: Option<Quantity>, override_reason: String, seconds: f64) -> WalkProgress;
+    /// What to show to another phone so that its person looks at the open job's critical joints.
+    SecondLookAsk "second-look-ask" second_look_ask(machine: String) -> CodeOut;
+    /// Opens what another phone asks.
+    SecondLookOpen "second-look-open" second_look_open(text: String) -> SecondLookView;
+    /// Signs what was seen, and gives the text to show back.
+    SecondLookSign "second-look-sign" second_look_sign(text: String, joints: Vec<JointSeen>, pin: String) -> CodeOut;
+    /// Takes what the other phone shows back.
+    SecondLookTake "second-look-take" second_look_take(machine: String, text: String) -> MachinePage;
+    /// Another person of this device signs what they saw at the open job's joints.
+    SecondLookHere "second-look-here" second_look_here(machine: String, device: String, joints: Vec<JointSeen>, pin: String) -> MachinePage;
+    /// The other people who sign on this device.
+    SecondPeople "second-people" second_people() -> Vec<SecondPerson>;
+    /// Another person who signs on this device, with a key and PIN of their own.
+    SecondPersonAdd "second-person-add" second_person_add(name: String, pin: String) -> Vec<SecondPerson>;
+    /// The text in a picture of a code (base64).
+    ReadCode "read-code" read_code(data: String) -> String;
+    /// The machine that a label's code names.
+    OpenLabel "open-label" open_label(text: String) -> MachinePage;
     /// One machine's records as a bundle.
     Export "export" export(machine: String) -> FileOut;
     /// Checks a bundle with nothing but itself.

@@ -267,6 +267,9 @@ impl<'a> Teller<'a> {
                 let good = answers.iter().find(|answer| answer.means == Meaning::Serviceable);
                 Given::Words { answer: good.map(|answer| answer.id.clone()).unwrap_or_default() }
             }
+            (Ask::Torque { joint, .. }, _) => {
+                return Err(Fault::internal(format!("the scenario tightens nothing, not {joint}")));
+            }
             (Ask::Value { band, .. }, _) => {
                 let end = |end: &Option<Sourced>| end.as_ref().and_then(|end| end.value);
                 let value = match (end(&band.low), end(&band.high)) {
@@ -294,13 +297,13 @@ impl<'a> Teller<'a> {
             passing: point.passing,
             answer: match &given {
                 Given::Words { answer } => Some(answer.clone()),
-                Given::Value { .. } => None,
+                _ => None,
             },
             words: self.house.given_words(point, &given),
             measured: judged.measured,
             band: match &point.ask {
                 Ask::Value { band, .. } => Some(band.clone()),
-                Ask::Words { .. } => None,
+                _ => None,
             },
             note: String::new(),
             photos: Vec::new(),

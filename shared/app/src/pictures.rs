@@ -6,6 +6,8 @@ use image::codecs::jpeg::JpegEncoder;
 use image::{DynamicImage, ImageDecoder, ImageReader, Limits};
 use witnessmark_store::Photo;
 
+use base64ct::{Base64, Encoding};
+
 use crate::Fault;
 
 /// Longest side kept, pixels: a hairline crack photographed close still shows.
@@ -17,9 +19,32 @@ const LARGEST_FILE: usize = 40 * 1024 * 1024;
 /// Most memory a picture may take while it is read, bytes (some 60 megapixels).
 const MOST_MEMORY: u64 = 256 * 1024 * 1024;
 
+/// The text in a picture of a QR code, the picture as base64.
+pub fn read_code(data: &str) -> Result<String, Fault> {
+    let bytes = Base64::decode_vec(data.trim()).map_err(|_| Fault::new("photo-unreadable"))?;
+    let grey = decode(&bytes)?.to_luma8();
+    let (width, height) = (grey.width() as usize, grey.height() as usize);
+    let pixel = |x: usize, y: usize| {
+        let (x, y) = (u32::try_from(x).unwrap_or(0), u32::try_from(y).unwrap_or(0));
+        grey.get_pixel_checked(x, y).map_or(255, |pixel| pixel.0.first().copied().unwrap_or(255))
+    };
+    let mut prepared = rqrr::PreparedImage::prepare_from_greyscale(width, height, pixel);
+    let read = prepared.detect_grids().into_iter().find_map(|grid| grid.decode().ok());
+    read.map(|(_, text)| text).ok_or_else(|| Fault::new("code-unreadable"))
+}
+
 /// Reads any picture we can, and writes it anew as JPEG: what the camera added (place, time,
 /// serial numbers) is gone, since only pixels are written.
 pub fn clean(bytes: &[u8]) -> Result<Photo, Fault> {
+    let image = decode(bytes)?;
+    let mut jpeg = Vec::new();
+    let pixels = image.to_rgb8();
+    JpegEncoder::new_with_quality(&mut jpeg, QUALITY).encode_image(&pixels).map_err(Fault::internal)?;
+    Ok(Photo { media: "image/jpeg".into(), bytes: jpeg })
+}
+
+/// A picture read, upright and no larger than is kept.
+fn decode(bytes: &[u8]) -> Result<DynamicImage, Fault> {
     if bytes.len() > LARGEST_FILE {
         return Err(Fault::new("photo-too-large"));
     }
@@ -40,8 +65,5 @@ pub fn clean(bytes: &[u8]) -> Result<Photo, Fault> {
     if image.width().max(image.height()) > LONGEST_SIDE {
         image = image.thumbnail(LONGEST_SIDE, LONGEST_SIDE);
     }
-    let mut jpeg = Vec::new();
-    let pixels = image.to_rgb8();
-    JpegEncoder::new_with_quality(&mut jpeg, QUALITY).encode_image(&pixels).map_err(Fault::internal)?;
-    Ok(Photo { media: "image/jpeg".into(), bytes: jpeg })
+    Ok(image)
 }

@@ -45,8 +45,8 @@ pub struct JobInspection {
     pub device: DeviceId,
     /// Mandatory points nobody looked at.
     pub missed: Vec<String>,
-    /// The points that were looked at.
-    pub seen: Vec<String>,
+    /// Every point on the list, looked at or left.
+    pub listed: Vec<String>,
     /// The worst that was found.
     pub worst: Meaning,
 }
@@ -149,7 +149,12 @@ impl Work {
             record: record.digest,
             device: record.payload.device.clone(),
             missed: body.left.iter().filter(|left| left.must).map(|left| left.title.clone()).collect(),
-            seen: body.findings.iter().map(|finding| finding.point.clone()).collect(),
+            listed: body
+                .findings
+                .iter()
+                .map(|finding| finding.point.clone())
+                .chain(body.left.iter().map(|left| left.point.clone()))
+                .collect(),
             worst: body.findings.iter().map(|f| f.means).max().unwrap_or(Meaning::Serviceable),
         });
     }
@@ -271,8 +276,8 @@ pub enum Lack {
 pub fn lacks(job: &Job, person: impl Fn(&DeviceId) -> Option<Uuid>) -> Vec<Lack> {
     let Some(inspection) = job.inspections.last() else { return vec![Lack::Inspection] };
     let mut lacks = Vec::new();
-    let unseen = job.body.points.iter().filter(|point| !inspection.seen.contains(point));
-    if !inspection.missed.is_empty() || unseen.count() > inspection.missed.len() {
+    let whole = job.body.points.iter().all(|point| inspection.listed.contains(point));
+    if !inspection.missed.is_empty() || !whole {
         lacks.push(Lack::Points { titles: inspection.missed.clone() });
     }
     if inspection.worst == Meaning::Unserviceable {

@@ -211,6 +211,9 @@ impl House {
         let people = self.people(tx)?;
         let mut cards = Vec::new();
         for machine in tx.machines()? {
+            if Self::only_looked_at(&self.known(tx, machine)?) {
+                continue;
+            }
             cards.push(self.card(tx, machine, &people)?);
         }
         let walking = |card: &MachineCard| card.walk.is_none();
@@ -280,6 +283,8 @@ impl House {
                 .catalogue
                 .occasions
                 .iter()
+                // What follows a job is opened from the job.
+                .filter(|o| !o.job)
                 .map(|o| Named { id: o.id.clone(), words: self.word(&format!("occasion-{}", o.id)) })
                 .collect(),
             open: open.collect(),
@@ -287,6 +292,7 @@ impl House {
             limits: self.limits(&history),
             due: self.due_views(&history),
             components: self.component_views(&history),
+            job: self.job_view(&history, &people),
             tanks: history.tanks,
             waiting: u32::try_from(tx.pending()?.iter().filter(|p| p.machine == machine).count())
                 .unwrap_or(u32::MAX),

@@ -118,7 +118,7 @@ impl House {
                 })
                 .collect(),
             hurried: self.hurried(tx, going)?,
-            job: None,
+            job: going.body.job,
         })
     }
 
@@ -135,18 +135,21 @@ impl House {
             passing: point.passing,
             answer: match &seen.given {
                 witnessmark_core::list::Given::Words { answer } => Some(answer.clone()),
-                witnessmark_core::list::Given::Value { .. } => None,
+                _ => None,
             },
             words: self.given_words(point, &seen.given),
             measured: match &seen.given {
                 witnessmark_core::list::Given::Value { value } => Some(*value),
-                witnessmark_core::list::Given::Words { .. } => None,
+                _ => None,
             },
             band: match &point.ask {
-                Ask::Value { band, .. } => Some(band.clone()),
+                Ask::Value { band, .. } | Ask::Torque { band, .. } => Some(band.clone()),
                 Ask::Words { .. } => None,
             },
-            torque: None,
+            torque: match &seen.given {
+                witnessmark_core::list::Given::Torque { torque } => Some(torque.clone()),
+                _ => None,
+            },
             note: p.notes.get(&point.id).cloned().unwrap_or_default(),
             photos: p.photos.get(&point.id).cloned().unwrap_or_default(),
             at: seen.at,

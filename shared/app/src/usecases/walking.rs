@@ -8,6 +8,7 @@ use uuid::Uuid;
 use witnessmark_core::list::{
     Ask, Given, JudgeFault, List, ListPoint, Progress, Sourced, Step, compose, judge, progress, resume,
 };
+use witnessmark_core::record::Digest;
 use witnessmark_core::said::{Arg, Said};
 use witnessmark_core::units::Quantity;
 use witnessmark_store::{Draft, DraftState, Tx};
@@ -33,6 +34,9 @@ pub(crate) struct DraftBody {
     /// Engine hours and flights then.
     pub hours: f64,
     pub flights: u32,
+    /// The job after which it is walked.
+    #[serde(default)]
+    pub job: Option<Digest>,
 }
 
 /// A draft that goes on, with all that is known of it.
@@ -47,7 +51,8 @@ impl App {
     /// Opens or resumes an inspection.
     ///
     /// # Errors
-    /// [`Fault`]: no such machine or list, an engine that the catalogue doesn't have.
+    /// [`Fault`]: no such machine or list, a list that needs a job, an engine that the catalogue
+    /// doesn't have.
     pub fn walk(&mut self, machine: String, occasion: String) -> Result<Walk, Fault> {
         let machine = id(&machine)?;
         self.store.write(|tx| {
@@ -208,11 +213,16 @@ impl House {
             Fault::new("engine-unknown").text("engine", engine.unwrap_or_default())
         })?;
         let list = compose(self.catalogue.parts(), &machinery, occasion).map_err(Fault::internal)?;
-        Ok(DraftBody { list, hours: history.hours, flights: history.flights })
+        Ok(DraftBody { list, hours: history.hours, flights: history.flights, job: None })
     }
 
     fn begin_walk(&self, tx: &Tx<'_>, machine: Uuid, occasion: &str) -> Result<Draft, Fault> {
-        let body = self.composed(tx, machine, occasion)?;
+        let needs_job = self.catalogue.occasions.iter().any(|known| known.job && known.id == occasion);
+        let body = if needs_job {
+            self.composed_after_job(tx, machine, occasion)?
+        } else {
+            self.composed(tx, machine, occasion)?
+        };
         let draft = Draft {
             id: self.uuid()?,
             machine,
@@ -305,7 +315,7 @@ impl House {
             .collect()
     }
 
-    fn attribute(&self, id: &str, attribute: &str) -> String {
+    pub(crate) fn attribute(&self, id: &str, attribute: &str) -> String {
         if self.catalogue.texts.has(id, Some(attribute)) {
             self.catalogue.texts.word(&self.language, id, Some(attribute), &BTreeMap::new())
         } else {
@@ -315,6 +325,9 @@ impl House {
 
     /// A point's words with its placeholders filled.
     pub(crate) fn point_words(&self, point: &ListPoint, attribute: Option<&str>) -> String {
+        if let Ask::Torque { joint, .. } = &point.ask {
+            return self.torque_point_words(joint, attribute);
+        }
         let missing = || self.word("figure-missing");
         let args = point.fills.iter().map(|(variable, filling)| {
             (variable.clone(), Arg::Text(filling.text.clone().unwrap_or_else(missing)))
@@ -334,6 +347,7 @@ impl House {
                     })
                     .collect(),
             },
+            Ask::Torque { joint, band, nuts } => AskView::Torque(self.torque_ask(joint, band, *nuts)),
             Ask::Value { band, .. } => {
                 let number = |end: &Option<Sourced>| {
                     let quantity = end.as_ref().and_then(Sourced::quantity)?;
@@ -350,7 +364,7 @@ impl House {
             }
         };
         let unconfirmed = point.fills.values().any(|filling| !filling.confirmed)
-            || matches!(&point.ask, Ask::Value { band, .. } if !band.confirmed());
+            || matches!(&point.ask, Ask::Value { band, .. } | Ask::Torque { band, .. } if !band.confirmed());
         PointView {
             id: point.id.clone(),
             title: self.point_words(point, None),
@@ -424,6 +438,7 @@ impl House {
         match given {
             Given::Words { answer } => self.point_words(point, Some(answer)),
             Given::Value { value } => value.to_string(),
+            Given::Torque { torque } => self.torque_words(torque),
         }
     }
 }

@@ -97,6 +97,15 @@ pub enum Ask {
         /// What over the band means.
         above: Meaning,
     },
+    /// By tightening it.
+    Torque {
+        /// The joint in the assembly graph.
+        joint: String,
+        /// The torque.
+        band: ResolvedBand,
+        /// How many fasteners.
+        nuts: u32,
+    },
 }
 
 /// A point of a composed list.

@@ -57,7 +57,31 @@ pub fn judge(ask: &Ask, given: &Given) -> Result<Judged, JudgeFault> {
             };
             Ok(Judged { means, measured: Some(value) })
         }
+        (Ask::Torque { band, .. }, Given::Torque { torque }) => {
+            let outside = torque.reading.map(|reading| outside(band, reading)).transpose()?.unwrap_or(false);
+            let means = if outside {
+                Meaning::Unserviceable
+            } else if torque.watch.is_empty() {
+                Meaning::Serviceable
+            } else {
+                Meaning::Watch
+            };
+            Ok(Judged { means, measured: None })
+        }
+        (Ask::Torque { .. }, _) => Err(JudgeFault::WrongKind("tightening it, with a tool")),
+        (_, Given::Torque { .. }) => Err(JudgeFault::WrongKind("looking, not tightening")),
         (Ask::Words { .. }, Given::Value { .. }) => Err(JudgeFault::WrongKind("one of its own answers")),
         (Ask::Value { .. }, Given::Words { .. }) => Err(JudgeFault::WrongKind("a value with its unit")),
     }
+}
+
+/// Whether a reading lies outside a band.
+fn outside(band: &super::ResolvedBand, reading: Quantity) -> Result<bool, UnitFault> {
+    let reading = reading.to(band.unit())?;
+    let end = |end: &Option<super::Sourced>| {
+        end.as_ref().and_then(super::Sourced::quantity).map(|q| q.to(reading.unit)).transpose()
+    };
+    let low = end(&band.low)?.is_some_and(|low| reading.value < low.value);
+    let high = end(&band.high)?.is_some_and(|high| reading.value > high.value);
+    Ok(low || high)
 }

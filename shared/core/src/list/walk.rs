@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 use super::compose::List;
-use crate::record::Digest;
+use crate::record::{Digest, TorqueDone};
 use crate::units::Quantity;
 
 /// How many points an interruption takes back. Source: Degani & Wiener, NASA CR-177549
@@ -27,6 +27,11 @@ pub enum Given {
     Value {
         /// The value as read.
         value: Quantity,
+    },
+    /// A joint tightened.
+    Torque {
+        /// How.
+        torque: TorqueDone,
     },
 }
 

@@ -254,6 +254,12 @@ pub struct TorqueDone {
     pub most: Quantity,
     /// Each nut's movement before the click in the last stage, eighths of a turn; nut 1 first.
     pub eighths: Vec<u8>,
+    /// What the tool read, where it reads.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reading: Option<Quantity>,
+    /// What was against the tool or the movement, in words; empty where nothing was.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub watch: Vec<String>,
     /// Why the tool was used although it is overdue or outside its marked range.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub override_reason: Option<String>,
