@@ -113,7 +113,7 @@ pub fn answer(walk: &Walk, point: &str, wanted: Meaning) -> Given {
             let found = found.or_else(|| answers.iter().find(|a| a.means == Meaning::Serviceable));
             Given::Words { answer: found.unwrap().id.clone() }
         }
-        AskView::Torque(_) => panic!("tightened, not answered"),
+        AskView::Torque(_) => unreachable!("tightened, not answered"),
         AskView::Value(ask) => {
             let unit = ask.units[0].code;
             let (low, high) = (ask.low, ask.high);
