@@ -42,6 +42,7 @@ fn through_the_app(folder: &Path) -> f64 {
         n += 1;
         let given = match &point.ask {
             AskView::Words { answers } => Given::Words { answer: answers[0].id.clone() },
+            AskView::Torque(_) => unreachable!("nothing is tightened before flight"),
             AskView::Value(ask) => Given::Value {
                 value: witnessmark_core::units::Quantity::new(ask.low.unwrap_or(1.0), ask.units[0].code),
             },

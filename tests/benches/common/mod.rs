@@ -97,7 +97,7 @@ fn inspection(look: usize, points: usize, at: DateTime<FixedOffset>) -> Inspecti
             at,
             seconds: 6.0,
             before: Vec::new(),
-        torque: None,
+            torque: None,
         }
     };
     Inspection {
