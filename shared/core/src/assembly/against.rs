@@ -22,8 +22,9 @@ pub struct Around<'a> {
 /// Checks a graph against data sheets and points. Empty means that nothing is wrong.
 pub fn against(graph: &Graph, file: &str, text: &str, around: &Around<'_>) -> Vec<CatalogueFault> {
     let authored = &graph.file;
-    let mut faults = around.names(authored);
-    for sheet in around.served(authored) {
+    let served: Vec<&Sheet> = around.sheets.iter().filter(|sheet| graph.serves(sheet)).copied().collect();
+    let mut faults = around.names(authored, &served);
+    for sheet in served {
         let fitted = graph.fitted_to(sheet);
         faults.extend(fitted.file.joint.iter().flat_map(|joint| around.joint(joint, sheet)));
     }
@@ -39,13 +40,8 @@ pub fn against(graph: &Graph, file: &str, text: &str, around: &Around<'_>) -> Ve
 }
 
 impl<'a> Around<'a> {
-    fn served(&self, file: &GraphFile) -> Vec<&'a Sheet> {
-        let served = |sheet: &&&Sheet| file.serves.iter().any(|name| *name == *sheet.id);
-        self.sheets.iter().filter(served).copied().collect()
-    }
-
     /// Names of the catalogue that are not there.
-    fn names(&self, file: &GraphFile) -> Vec<At> {
+    fn names(&self, file: &GraphFile, served: &[&Sheet]) -> Vec<At> {
         let mut faults = Vec::new();
         let sheets: BTreeSet<&str> = self.sheets.iter().map(|sheet| sheet.id.as_str()).collect();
         for engine in file.serves.iter().filter(|engine| !sheets.contains(engine.as_str())) {
@@ -53,7 +49,6 @@ impl<'a> Around<'a> {
             faults.push(at(engine, what, "engines/ has the data sheets"));
         }
         let components: BTreeSet<&str> = self.points.iter().map(|point| point.component.as_str()).collect();
-        let served = self.served(file);
         for part in &file.part {
             let of = format!("part `{}`", part.id.as_str());
             if !components.contains(part.component.as_str()) {

@@ -112,7 +112,7 @@ pub struct Joint {
 pub struct FollowUp {
     /// Unique among follow-ups.
     pub id: Name,
-    /// The joint to come back to; this or a point.
+    /// The joint to come back to, if it was disturbed; this or a point.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub joint: Option<Name>,
     /// The point to look at again; this or a joint.

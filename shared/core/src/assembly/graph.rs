@@ -132,6 +132,11 @@ impl Graph {
         Self::linked(file)
     }
 
+    /// Whether the engine of this data sheet is built so.
+    pub fn serves(&self, sheet: &Sheet) -> bool {
+        self.file.serves.iter().any(|engine| *engine == *sheet.id)
+    }
+
     /// A part by id.
     pub fn part(&self, id: &str) -> Option<&Part> {
         self.file.part.iter().find(|part| part.id == *id)

@@ -137,7 +137,7 @@ pub fn plan(graph: &Graph, jobs: &[&str]) -> Result<Plan, PlanFault> {
         renew: once(joints.iter().flat_map(|joint| &joint.renew)),
         count_tools: once(joints.iter().flat_map(|joint| &joint.tools)),
         independent: ids(&only(|joint| joint.critical)),
-        follow_ups: follow_ups(graph, &done),
+        follow_ups: follow_ups(graph, &done, &joints),
         points: once(points),
         torque: joints.iter().filter_map(|joint| tightening(joint)).collect(),
         without_point: ids(&only(|joint| joint.points.is_empty())),
@@ -164,8 +164,13 @@ fn tightening(joint: &Joint) -> Option<Tightening> {
     })
 }
 
-fn follow_ups(graph: &Graph, done: &[&Job]) -> Vec<Later> {
-    let due = |later: &&FollowUp| done.iter().any(|job| job.follow_ups.contains(&later.id));
+/// What the jobs make due. Where a job leaves a joint alone on one engine, so does its follow-up.
+fn follow_ups(graph: &Graph, done: &[&Job], disturbed: &[&Joint]) -> Vec<Later> {
+    let due = |later: &&FollowUp| {
+        let left_alone = |name: &Name| disturbed.iter().all(|joint| joint.id != *name);
+        let named = done.iter().any(|job| job.follow_ups.contains(&later.id));
+        named && !later.joint.as_ref().is_some_and(left_alone)
+    };
     let subject = |later: &FollowUp| {
         let joint = later.joint.as_ref().map(|joint| Subject::Joint(joint.as_str().to_owned()));
         joint.or_else(|| Some(Subject::Point(later.point.as_ref()?.as_str().to_owned())))
