@@ -3,9 +3,10 @@
 use std::collections::BTreeMap;
 
 use include_dir::{Dir, include_dir};
+use witnessmark_core::assembly::{Around, Graph, against, read_graph};
 use witnessmark_core::list::{
-    Machinery, Occasion, Parts, Point, Sheet, Station, compose, read_fragment, read_occasions, read_sheet,
-    read_stations,
+    CatalogueFault, Machinery, Occasion, Parts, Point, Sheet, Station, compose, read_fragment,
+    read_occasions, read_sheet, read_stations,
 };
 
 use crate::Fault;
@@ -24,6 +25,8 @@ pub struct Catalogue {
     pub points: Vec<Point>,
     /// Engine types by id.
     pub sheets: BTreeMap<String, Sheet>,
+    /// How each engine is built, by the id of its data sheet.
+    pub graphs: BTreeMap<String, Graph>,
     /// Drawings by name.
     pub drawings: BTreeMap<String, String>,
     /// Words.
@@ -66,9 +69,6 @@ impl Catalogue {
         let under = |folder: &'static str| {
             files.iter().filter(move |(path, _)| path.starts_with(folder)).map(|(p, c)| (p.as_str(), *c))
         };
-        let first = |faults: Vec<witnessmark_core::list::CatalogueFault>| {
-            faults.into_iter().next().map_or_else(|| Fault::internal("a fault without a fault"), Fault::from)
-        };
         let mut points = Vec::new();
         for (path, content) in under("fragments/") {
             let fragment = read_fragment(path, content).map_err(first)?;
@@ -86,11 +86,19 @@ impl Catalogue {
             Some((language, path, content))
         });
         let drawings = under("drawings/").map(|(path, content)| (stem(path).to_owned(), content.to_owned()));
+        let occasions = read_occasions("occasions.toml", file("occasions.toml")?)?;
+        let around = Around {
+            sheets: sheets.values().collect(),
+            points: points.iter().collect(),
+            occasions: occasions.iter().collect(),
+        };
+        let graphs = graphs(under("assembly/"), &around)?;
         let catalogue = Self {
             stations: read_stations("stations.toml", file("stations.toml")?)?,
-            occasions: read_occasions("occasions.toml", file("occasions.toml")?)?,
+            occasions,
             points,
             sheets,
+            graphs,
             drawings: drawings.collect(),
             texts: Texts::read(texts)?,
             scenario: file("demo/scenario.toml")?.to_owned(),
@@ -107,8 +115,12 @@ impl Catalogue {
     /// Every part of a machine with this engine, in the order of the lists, and whether there are
     /// machines without it.
     pub fn part_names(&self, sheet: &Sheet) -> Vec<(&str, bool)> {
+        let walked = |point: &&Point| {
+            let mut lists = self.occasions.iter().filter(|occasion| !occasion.job);
+            point.when.suits(sheet) && lists.any(|list| point.occasions.contains(&list.id))
+        };
         let mut names: Vec<(&str, bool)> = Vec::new();
-        for point in self.points.iter().filter(|point| point.when.suits(sheet)) {
+        for point in self.points.iter().filter(walked) {
             let name = point.component.as_str();
             if !NO_PARTS.contains(&name) && names.iter().all(|(known, _)| *known != name) {
                 let optional = self.points.iter().any(|p| p.when.fitted.contains(name));
@@ -138,6 +150,33 @@ impl Catalogue {
         }
         Ok(())
     }
+}
+
+/// The first of several faults: one is enough to stop a start.
+fn first(faults: Vec<CatalogueFault>) -> Fault {
+    faults.into_iter().next().map_or_else(|| Fault::internal("a fault without a fault"), Fault::from)
+}
+
+/// How each engine is built.
+fn graphs<'a>(
+    files: impl Iterator<Item = (&'a str, &'a str)>,
+    around: &Around<'_>,
+) -> Result<BTreeMap<String, Graph>, Fault> {
+    let mut graphs = BTreeMap::new();
+    for (path, content) in files {
+        let graph = read_graph(path, content).map_err(first)?;
+        let faults = against(&graph, path, content, around);
+        if !faults.is_empty() {
+            return Err(first(faults));
+        }
+        for sheet in around.sheets.iter().filter(|sheet| graph.serves(sheet)) {
+            if graphs.insert(sheet.id.clone(), graph.fitted_to(sheet)).is_some() {
+                let why = format!("another graph serves `{}` already", sheet.id);
+                return Err(Fault::new("catalogue").text("where", path).text("why", why));
+            }
+        }
+    }
+    Ok(graphs)
 }
 
 fn collect<'a>(dir: &'a Dir<'a>, files: &mut BTreeMap<String, &'a str>) {

@@ -1,8 +1,11 @@
 //! Checking catalogue files for their authors: every fault with file and line.
 
+mod graph;
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use schemars::schema_for;
+use witnessmark_core::assembly::{GraphFile, read_graph};
 use witnessmark_core::list::{
     CatalogueFault, Fragment, Occasion, Point, Sheet, Station, line_at, read_fragment, read_occasions,
     read_sheet, read_stations,
@@ -19,6 +22,8 @@ pub enum FileKind {
     Fragment,
     /// One engine type.
     Sheet,
+    /// How engines are built.
+    Graph,
     /// Stations.
     Stations,
     /// Occasions.
@@ -43,6 +48,8 @@ impl FileKind {
                     Some(Self::Stations)
                 } else if starts("[[occasion]]") {
                     Some(Self::Occasions)
+                } else if starts("[[part]]") || starts("[[joint]]") {
+                    Some(Self::Graph)
                 } else if starts("kind") || starts("[bands") || starts("[values") {
                     Some(Self::Sheet)
                 } else {
@@ -80,25 +87,38 @@ pub fn validate_files(files: &[(String, String)]) -> Result<Vec<CatalogueFault>,
             _ => {}
         }
     }
+    let around = Around { own: &own, words: &words, drawings: &drawings };
+    let (mut points, mut sheets, mut graphs) = (Vec::new(), Vec::new(), Vec::new());
     for (file, text) in files {
         match FileKind::of(file, text) {
             Some(FileKind::Fragment) => match read_fragment(file, text) {
                 Ok(fragment) => {
-                    let around = Around { own: &own, words: &words, drawings: &drawings };
                     faults.extend(around.check(file, text, &fragment));
+                    points.extend(fragment.point.into_iter().map(|point| point.into_inner()));
                 }
                 Err(found) => faults.extend(found),
             },
-            Some(FileKind::Sheet) => faults.extend(read_sheet(file, text).err().unwrap_or_default()),
+            Some(FileKind::Sheet) => match read_sheet(file, text) {
+                Ok(sheet) => sheets.push(sheet),
+                Err(found) => faults.extend(found),
+            },
+            Some(FileKind::Graph) => match read_graph(file, text) {
+                Ok(graph) => graphs.push((file, text, graph)),
+                Err(found) => faults.extend(found),
+            },
             Some(FileKind::Stations) => faults.extend(read_stations(file, text).err()),
             Some(FileKind::Occasions) => faults.extend(read_occasions(file, text).err()),
             Some(FileKind::Words | FileKind::Drawing) => {}
             None => faults.push(whole(
                 file,
                 "is no file of the catalogue".into(),
-                "a fragment has [[point]] tables, a data sheet an id, a kind and [bands.…]; words end in .ftl, drawings in .svg",
+                "a fragment has [[point]] tables, a graph [[part]] and [[joint]], a data sheet an id, a kind and [bands.…]; words end in .ftl, drawings in .svg",
             )),
         }
+    }
+    // A graph leans on points and data sheets, so it comes when all given are read.
+    for (file, text, graph) in graphs {
+        faults.extend(around.check_graph(file, text, &graph, &points, &sheets));
     }
     faults.sort();
     Ok(faults)
@@ -108,7 +128,7 @@ fn whole(file: &str, what: String, hint: &str) -> CatalogueFault {
     CatalogueFault { file: file.to_owned(), line: 1, what, hint: hint.to_owned() }
 }
 
-/// What a fragment is checked against.
+/// What a fragment or a graph is checked against.
 struct Around<'a> {
     own: &'a Catalogue,
     words: &'a [Texts],
@@ -116,6 +136,16 @@ struct Around<'a> {
 }
 
 impl Around<'_> {
+    /// Tells of words that are missing.
+    fn lacks(&self, id: &str, attribute: Option<&str>) -> Option<String> {
+        let has = |texts: &Texts| texts.has(id, attribute);
+        if has(&self.own.texts) || self.words.iter().any(has) {
+            return None;
+        }
+        let name = attribute.map_or_else(|| id.to_owned(), |attribute| format!("{id}.{attribute}"));
+        Some(format!("has no words `{name}`"))
+    }
+
     fn check(&self, file: &str, text: &str, fragment: &Fragment) -> Vec<CatalogueFault> {
         let mut faults = Vec::new();
         let mut ids = BTreeSet::new();
@@ -158,14 +188,7 @@ impl Around<'_> {
             Some(_) => {}
         }
         let mut words = |id: &str, attribute: Option<&str>| {
-            let has = |texts: &Texts| texts.has(id, attribute);
-            if !has(&self.own.texts) && !self.words.iter().any(has) {
-                let name = attribute.map_or_else(|| id.to_owned(), |attribute| format!("{id}.{attribute}"));
-                faults.push((
-                    format!("has no words `{name}`"),
-                    "add them to a .ftl file, and give that file too",
-                ));
-            }
+            faults.extend(self.lacks(id, attribute).map(|what| (what, WORDS_HINT)));
         };
         let id = format!("point-{}", point.id);
         words(&id, None);
@@ -177,6 +200,8 @@ impl Around<'_> {
         faults
     }
 }
+
+const WORDS_HINT: &str = "add them to a .ftl file, and give that file too";
 
 fn has_focus(svg: &str, focus: &str) -> bool {
     svg.contains(&format!("data-focus=\"{focus}\""))
@@ -251,6 +276,7 @@ pub fn schemas() -> Result<BTreeMap<&'static str, String>, Fault> {
     Ok(BTreeMap::from([
         ("engine.json", text(schema_for!(Sheet))?),
         ("fragment.json", text(schema_for!(Fragment))?),
+        ("assembly.json", text(schema_for!(GraphFile))?),
         ("stations.json", text(schema_for!(Stations))?),
         ("occasions.json", text(schema_for!(Occasions))?),
     ]))
