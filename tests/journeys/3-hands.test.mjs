@@ -38,9 +38,7 @@ test("by the keyboard alone: from first start to an answered point, and a signat
   await pilot.on("walk-map");
   await keys.use("go-on", "Enter");
   await pilot.on("point");
-  const first = pilot.point();
-  await keys.use("answer-steady", " ");
-  await pilot.moved(first);
+  await pilot.movesOn(() => keys.use("answer-steady", " "));
   await readsANote(pilot, keys);
 
   await keys.use("to-map", "Enter");

@@ -6,7 +6,7 @@ import { away, steps } from "./help/database.mjs";
 import { Pilot, PIN } from "./help/pilot.mjs";
 import { registered, walked } from "./help/prepared.mjs";
 import { serve } from "./help/server.mjs";
-import { world } from "./help/world.mjs";
+import { until, world } from "./help/world.mjs";
 import { VALUES } from "./chapters/walking.mjs";
 
 /** A pilot in front of the screens of a world. */
@@ -70,9 +70,10 @@ test("settings: what is no number is told; a longer patience holds; a new PIN si
   pilot = new Pilot(await context.newPage());
   await pilot.page.goto(server.address);
   await pilot.tap("walk");
-  await pilot.on("walk-map");
+  await pilot.on("point");
   assert.ok(!(await pilot.has("stepped-back")), "an hour is within ninety minutes");
 
+  await pilot.tap("to-map");
   await pilot.tap("to-summary");
   await pilot.tap("sign-with-pin");
   await pilot.signWith(PIN);
@@ -177,6 +178,6 @@ test("the program is gone in the middle of an answer: it is said, nothing is los
   await (await context.newPage()).goto(server.address);
   await pilot.page.bringToFront();
   await pilot.tap("try-again");
-  await pilot.moved("fuel-on-board");
+  await until("moving on", () => pilot.point() !== "fuel-on-board");
   assert.deepEqual(steps(here).at(-1).given, { value: { value: 8.5, unit: "L" } });
 });

@@ -5,7 +5,7 @@ import { PERSON, PIN } from "../help/pilot.mjs";
 /** Said back early: what nobody looked at yet is named, and would ground the machine. */
 export async function saidBackEarly(pilot, machine, unseen) {
   await pilot.goTo("walk", machine, "before-flight", "summary");
-  await pilot.on("summary");
+  await unfolded(pilot);
   assert.equal(await pilot.of("preview").getAttribute("data-state"), "grounded");
   for (const point of unseen) assert.ok(await pilot.has(`left-${point}`), `${point} is named as not looked at`);
   await pilot.tap("back");
@@ -14,7 +14,7 @@ export async function saidBackEarly(pilot, machine, unseen) {
 
 /** All looked at: what was found and what was hurried is said, and what signing would make of it. */
 export async function saidBack(pilot, { found, unhurried }) {
-  await pilot.on("summary");
+  await unfolded(pilot);
   assert.equal(await pilot.of("preview").getAttribute("data-state"), "limited");
   assert.equal(await pilot.page.locator('[data-test^="left-"]').count(), 0);
   assert.equal(await pilot.page.locator('[data-test^="found-"]').count(), 1);
@@ -23,6 +23,12 @@ export async function saidBack(pilot, { found, unhurried }) {
   assert.ok((await hurried.count()) > 0, "a program answers in a hurry, and that is said");
   for (const words of await hurried.allInnerTexts()) assert.match(words, /\S+.*look again/s);
   assert.ok(!(await pilot.has(`hurried-${unhurried}`)), "what was looked at for long isn't called hurried");
+}
+
+/** Long lists show their beginning until asked for all. */
+async function unfolded(pilot) {
+  await pilot.on("summary");
+  for (const more of await pilot.of("more").all()) await more.click();
 }
 
 /** A tap doesn't sign; a held finger does, with the right PIN. */

@@ -24,25 +24,22 @@ export async function startsTheList(pilot, machine) {
 /** The screen moves on when the answer is on the disk, and not a moment before. */
 export async function movesOnlyWhenDurable(pilot, here) {
   const first = pilot.point();
-  let asked, release, replied;
+  let asked, release;
   const reached = new Promise((resolve) => (asked = resolve));
   const held = new Promise((resolve) => (release = resolve));
-  const done = new Promise((resolve) => (replied = resolve));
   await pilot.page.route("**/call", async (route) => {
     if (route.request().postDataJSON().call !== "answer") return route.continue();
     asked();
     await held;
     await route.continue();
-    replied();
   });
-  await pilot.page.locator('.answers [data-means="serviceable"]').first().click();
+  const answered = pilot.answer();
   await reached;
   assert.equal(await pilot.page.locator(".answers").getAttribute("aria-busy"), "true");
   assert.equal(pilot.point(), first);
   assert.equal(steps(here).length, 0);
   release();
-  await done;
-  await pilot.moved(first);
+  await answered;
   assert.deepEqual(steps(here).map(({ step, point }) => [step, point]), [["answered", first]]);
   await pilot.page.unroute("**/call");
 }
@@ -67,8 +64,7 @@ export async function measuresInInches(pilot) {
   await pilot.page.locator('[data-test="judged"][data-means="unserviceable"]').waitFor();
   await pilot.key("0.08", "in");
   await pilot.page.locator('[data-test="judged"][data-means="serviceable"]').waitFor();
-  await pilot.tap("enter");
-  await pilot.moved("throttle-free-travel");
+  await pilot.movesOn(() => pilot.tap("enter"));
 }
 
 /** A watch answer with a note and a picture. */
@@ -93,9 +89,7 @@ export async function findsAStain(pilot, here) {
 export async function takesBack(pilot, here) {
   const slipped = pilot.point();
   await pilot.answer("unserviceable");
-  const next = pilot.point();
-  await pilot.tap("step-back");
-  await pilot.moved(next);
+  await pilot.movesOn(() => pilot.tap("step-back"));
   assert.equal(pilot.point(), slipped);
   assert.ok(!(await pilot.has("said")), "the answer no longer stands");
   await pilot.answer();
@@ -110,8 +104,7 @@ export async function takesBack(pilot, here) {
 /** Left for now: the walk goes on without it. */
 export async function leaves(pilot, list) {
   const left = pilot.point();
-  await pilot.tap("leave");
-  await pilot.moved(left);
+  await pilot.movesOn(() => pilot.tap("leave"));
   assert.equal(pilot.point(), list[list.findIndex((point) => point.id === left) + 1].id);
   return left;
 }
@@ -121,7 +114,6 @@ export async function interrupted(pilot, answered) {
   const banner = pilot.of("stepped-back");
   await banner.waitFor();
   assert.match(await banner.innerText(), /6[01] min/);
-  await pilot.tap("go-on");
   for (const id of answered) {
     assert.equal(pilot.point(), id);
     assert.match(await pilot.says("said"), /Look again/);

@@ -81,18 +81,14 @@ export class Pilot {
   }
 
   /** Answers the point on the screen, and waits until the screen has moved on. */
-  async answer(means = "serviceable") {
-    const before = this.point();
-    await this.page.locator(`.answers [data-means="${means}"]`).first().click();
-    await this.moved(before);
+  answer(means = "serviceable") {
+    return this.movesOn(() => this.page.locator(`.answers [data-means="${means}"]`).first().click());
   }
 
   /** Types a value on the big keys, in a unit, and enters it. */
   async measure(value, unit) {
-    const before = this.point();
     await this.key(value, unit);
-    await this.tap("enter");
-    await this.moved(before);
+    await this.movesOn(() => this.tap("enter"));
   }
 
   async key(value, unit) {
@@ -101,12 +97,15 @@ export class Pilot {
     for (const key of value) await this.tap(`key-${key}`);
   }
 
-  async moved(from) {
+  /** Does what leads to another point or to the summary, and waits until that is on the screen. */
+  async movesOn(deed) {
+    const from = this.point();
+    await this.page.locator('[data-screen="point"]').evaluate((screen) => (screen.dataset.seen = "yes"));
+    await deed();
     await until(`moving on from ${from}`, async () => {
       if (await this.has("fault")) throw new Error(`At ${from}: ${(await this.fault()).words}`);
-      return this.point() !== from;
+      return this.page.locator(':is([data-screen="point"], [data-screen="summary"]):not([data-seen])').count();
     });
-    await this.page.locator('[data-screen="point"], [data-screen="summary"]').waitFor();
   }
 
   /** Answers with good answers, and values that lie in their bands, until a point or the summary comes. */

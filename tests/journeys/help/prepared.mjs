@@ -16,17 +16,32 @@ export function registered(here) {
 }
 
 /** Walks and signs a list: all of it serviceable but for what was found. */
-export function walked(here, machine, found = {}, occasion = "before-flight") {
-  const points = here.cli("points", machine, "--occasion", occasion).said.points;
-  const good = ({ ask }) =>
+export function walked(here, machine, found = {}) {
+  const signed = walk(here, machine, { ...good(here, machine), ...found });
+  assert.ok(signed.said, signed.fault);
+}
+
+/** Begins a list and doesn't sign it: all points but some, or only the first ones. */
+export function begun(here, machine, { found = {}, except = [], only = Infinity }) {
+  const answers = Object.entries({ ...good(here, machine), ...found }).filter(([point]) => !except.includes(point));
+  const kept = walk(here, machine, Object.fromEntries(answers.slice(0, only)), "--no-sign", "--leave-missing");
+  assert.ok(kept.said, kept.fault);
+}
+
+/** A good answer to every point. */
+function good(here, machine) {
+  const answer = ({ ask }) =>
     ask.by === "words"
       ? ask.answers.find(({ means }) => means === "serviceable").id
       : { value: ask.low === null ? ask.high / 2 : (ask.low + ask.high) / 2, unit: ask.units[0].code };
+  const { points } = here.cli("points", machine).said;
+  return Object.fromEntries(points.map((point) => [point.id, answer(point)]));
+}
+
+function walk(here, machine, answers, ...more) {
   const file = join(here.folder, "answers.json");
-  writeFileSync(file, JSON.stringify({ ...Object.fromEntries(points.map((point) => [point.id, good(point)])), ...found }));
-  const signed = here.cli("walk", machine, "--occasion", occasion, "--answers", file, "--pin-file", pinFile(here));
-  assert.ok(signed.said, signed.fault);
-  return points;
+  writeFileSync(file, JSON.stringify(answers));
+  return here.cli("walk", machine, "--answers", file, "--pin-file", pinFile(here), ...more);
 }
 
 function pinFile(here) {

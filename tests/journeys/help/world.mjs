@@ -5,9 +5,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
-export const root = fileURLToPath(new URL("../../..", import.meta.url));
-export const program = join(root, "target/debug/witnessmark");
-export const shell = join(root, "target/debug/witnessmark-shell");
+const root = fileURLToPath(new URL("../../..", import.meta.url));
+const built = join(process.env.CARGO_TARGET_DIR ?? join(root, "target"), "debug");
+export const program = join(built, "witnessmark");
+export const shell = join(built, "witnessmark-shell");
 
 /** How long anything may take before a journey gives up, ms; a slow machine gets there in less. */
 export const DEADLINE = 30_000;

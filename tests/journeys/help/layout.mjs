@@ -1,0 +1,99 @@
+// What an eye and a thumb need, measured on the page as it is laid out.
+/* global document, getComputedStyle, innerWidth, innerHeight, NodeFilter */
+
+/** What can be scrolled sideways, though nothing should be. */
+export const sideways = (page) =>
+  page.evaluate(() => {
+    const wide = [...document.querySelectorAll("*")].filter((element) => {
+      const { overflowX } = getComputedStyle(element);
+      const scrolls = element === document.documentElement || overflowX === "auto" || overflowX === "scroll";
+      return scrolls && element.scrollWidth > element.clientWidth + 1;
+    });
+    const past = [...document.querySelectorAll("body *")].filter((element) => {
+      const box = element.getBoundingClientRect();
+      return box.right > innerWidth + 1 && box.width > 1 && !element.closest("svg") && element.checkVisibility();
+    });
+    return [...wide, ...past].map((element) => element.outerHTML.slice(0, 120));
+  });
+
+/** Text that its own box cuts off. */
+export const cut = (page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll("button, .button, .tool, label, h1, h2, p, input, select")]
+      .filter((element) => element.checkVisibility() && !element.classList.contains("unseen"))
+      .filter((element) => element.scrollWidth > element.clientWidth + 2 && element.clientWidth > 0)
+      .map((element) => `${element.outerHTML.slice(0, 120)}: ${element.scrollWidth} in ${element.clientWidth}`),
+  );
+
+/** What acts and is smaller than a gloved finger needs: 44 px, and 56 px high for answers. */
+export const tooSmall = (page) =>
+  page.evaluate(() => {
+    // A link within a sentence is as high as its line; that a row of its own isn't.
+    const inSentence = (element) =>
+      element.matches("a") &&
+      getComputedStyle(element).display === "inline" &&
+      [...element.parentElement.childNodes].some((node) => node !== element && node.nodeType === 3 && node.textContent.trim());
+    const acting = [...document.querySelectorAll("a[href], button, summary, select, input, textarea")]
+      .filter((element) => element.checkVisibility() && !inSentence(element))
+      .map((element) => (element.matches("input") ? (element.closest("label") ?? element) : element));
+    return acting.flatMap((element) => {
+      const { width, height } = element.getBoundingClientRect();
+      const least = element.classList.contains("answer") ? 56 : 44;
+      const small = width < 43.5 || height < least - 0.5;
+      return small ? [`${element.outerHTML.slice(0, 160)}: ${Math.round(width)} × ${Math.round(height)}`] : [];
+    });
+  });
+
+/** What acts and can't be reached: something else lies over it, wherever the page is scrolled to. */
+export const covered = (page) =>
+  page.evaluate(() => {
+    const modal = document.querySelector("dialog[open]");
+    const acting = [...(modal ?? document).querySelectorAll("a[href], button, summary, select, label.tool, input:not(.unseen), textarea")];
+    return acting
+      .filter((element) => element.checkVisibility())
+      .flatMap((element) => {
+        element.scrollIntoView({ block: "center" });
+        const box = element.getClientRects()[0];
+        const at = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+        const hit = at && (element.contains(at) || at.contains(element) || at.closest("label")?.contains(element));
+        return hit ? [] : [`${element.outerHTML.slice(0, 120)} under ${at?.outerHTML.slice(0, 80)}`];
+      });
+  });
+
+/** Text with less contrast than 7:1 (WCAG 2.2 § 1.4.6; the formula of its "contrast ratio", from memory). */
+export const pale = (page) =>
+  page.evaluate(() => {
+    const pen = Object.assign(document.createElement("canvas"), { width: 1, height: 1 }).getContext("2d", { willReadFrequently: true });
+    const paint = (colors) => {
+      pen.clearRect(0, 0, 1, 1);
+      for (const color of colors) {
+        pen.fillStyle = color;
+        pen.fillRect(0, 0, 1, 1);
+      }
+      return pen.getImageData(0, 0, 1, 1).data;
+    };
+    const light = (pixel) => {
+      const [r, g, b] = [...pixel].map((channel) => {
+        const part = channel / 255;
+        return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+      });
+      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+    };
+    const behind = (element) => {
+      const colors = [];
+      for (let at = element; at; at = at.parentElement) colors.unshift(getComputedStyle(at).backgroundColor);
+      return ["white", ...colors];
+    };
+    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const found = new Map();
+    while (texts.nextNode()) {
+      const element = texts.currentNode.parentElement;
+      if (!texts.currentNode.textContent.trim() || !element.checkVisibility({ opacityProperty: true })) continue;
+      if (element.closest(".unseen, .over-paint")) continue;
+      const back = behind(element);
+      const [front, ground] = [light(paint([...back, getComputedStyle(element).color])), light(paint(back))];
+      const ratio = (Math.max(front, ground) + 0.05) / (Math.min(front, ground) + 0.05);
+      if (ratio < 7) found.set(`${element.tagName}.${element.className}`, `${ratio.toFixed(1)}: ${texts.currentNode.textContent.trim().slice(0, 50)}`);
+    }
+    return [...found].map(([where, what]) => `${where} ${what}`);
+  });
