@@ -3,6 +3,7 @@
 
 mod args;
 mod help;
+mod naming;
 mod pin;
 mod reading;
 mod reply;

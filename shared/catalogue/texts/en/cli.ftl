@@ -90,6 +90,10 @@ cli-points = { $points ->
    *[other] { $points } points
   } in all.
 cli-may-be-left = (may be left out)
+cli-tightened = tightened: joint { $joint }, { $nuts ->
+    [one] one fastener
+   *[other] { $nuts } fasteners
+  }; { $band }
 cli-measured = a value, in { $unit }; good: { $band }
 cli-open = Open:
 cli-limits = Limits:
@@ -113,9 +117,22 @@ cli-caution = CAUTION: { $words }
 cli-note-well = Note: { $words }
 cli-noted = Your note: { $words }
 cli-band = Band: { $band }. { $source }
+cli-tighten = { $nuts ->
+    [one] One fastener
+   *[other] { $nuts } fasteners
+  }, to { $band }. { $source }
 cli-note-kept = The note is kept.
 cli-prompt = 1 to { $most }, b, l, n, q, ? >
 cli-prompt-value = Value in { $unit } (or with another unit), b, l, n, q, ? >
+cli-prompt-tool = Torque tool (name or id; “tool list” shows them), b, l, n, q, ? >
+cli-prompt-adapter = Anything between tool and nut? Lever, adapter, angle, as 350 mm, 50 mm, 0 (Enter: nothing) >
+cli-bench = Set the tool to { $setting } ({ $other }) at the full torque.
+cli-prompt-because = Why use it all the same? (Enter: take another tool) >
+cli-step = { $round }, nut { $nut }: { $setting } (Enter when it clicked, q leaves the joint) >
+cli-step-moved = { $round }, nut { $nut }: { $setting }. How far before the click, in eighths of a turn (q leaves the joint) >
+cli-prompt-reading = What the tool read, with its unit (Enter: it does not read) >
+cli-prompt-insist = If it is really so: why? (Enter: tell it again as it is now) >
+cli-joint-left = This joint is not told yet: begin it again with the first nut.
 cli-answered = Kept: { $words } ({ $means })
 cli-not-understood = This is none of the answers.
 cli-would-be = Signed now, the verdict would be: { $verdict }.
@@ -183,7 +200,17 @@ fault-pins-differ = The two PINs are not the same.
 fault-pin-file-empty = There is no PIN in { $file }.
     .hint = Its first line must be the PIN, and nothing else.
 fault-answer-unreadable = The answer to “{ $point }” cannot be read: { $why }
-    .hint = Give the answer's id, or {"{"} "value": 4, "unit": "L" {"}"}; with a note, {"{"} "answer": "…", "note": "…" {"}"}.
+    .hint = Give the answer's id, or {"{"} "value": 4, "unit": "L" {"}"}; with a note, {"{"} "answer": "…", "note": "…" {"}"}; a joint tightened, {"{"} "tool": "…", "eighths": [1, 1, 1, 1] {"}"}.
+fault-none-to-name = There is no “{ $what }”: none is here yet.
+    .hint = Add one first; “--help” shows how.
+fault-not-named = There is no “{ $what }” among these: { $known }
+    .hint = Give the id, the name, or the beginning of either.
+fault-ambiguous-name = “{ $what }” fits more than one: { $which }
+    .hint = Give more of the id, or the whole name.
+fault-eighths = “{ $text }” is no number of eighths of a turn.
+    .hint = Type a whole number: 0 if it clicked at once, 2 for a quarter of a turn.
+fault-adapter = “{ $text }” is no adapter.
+    .hint = Give the lever, the adapter's length and the angle between them: 350 mm, 50 mm, 0.
 fault-quantity = “{ $text }” is no value with a unit.
     .hint = Give a number with a decimal point, and a unit: 12.5 N.m. Units: { $units }.
 fault-serial = “{ $text }” is no part with its serial number.

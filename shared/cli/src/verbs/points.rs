@@ -72,6 +72,11 @@ fn in_words(app: &App, point: &PointView) -> String {
             ));
             line(&format!("  {}", ask.source));
         }
+        AskView::Torque(ask) => {
+            let said = Said::new("cli-tightened").text("joint", &ask.joint).text("band", &ask.words);
+            line(&format!("- {}", app.say(&said.number("nuts", ask.nuts))));
+            line(&format!("  {}", ask.source));
+        }
     }
     text.push('\n');
     text

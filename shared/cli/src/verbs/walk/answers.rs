@@ -9,13 +9,20 @@ use witnessmark_app::{App, Fault};
 use witnessmark_core::list::Given;
 use witnessmark_core::said::Said;
 
+use super::tightened::Tightened;
 use crate::voice::Voice;
 
 /// What the file says of one point.
 #[derive(Clone, Debug)]
 pub struct Answer {
-    given: Given,
+    said: Told,
     note: Option<String>,
+}
+
+#[derive(Clone, Debug)]
+enum Told {
+    Given(Given),
+    Tightened(Tightened),
 }
 
 /// Reads the file: point id → answer id or quantity, with a note if need be.
@@ -30,7 +37,9 @@ pub fn read(file: &Path) -> Result<BTreeMap<String, Answer>, Fault> {
 fn answer(point: &str, value: Value) -> Result<Answer, Fault> {
     let unreadable = |why: String| Fault::new("answer-unreadable").text("point", point).text("why", why);
     let mut value = match value {
-        Value::String(answer) => return Ok(Answer { given: Given::Words { answer }, note: None }),
+        Value::String(answer) => {
+            return Ok(Answer { said: Told::Given(Given::Words { answer }), note: None });
+        }
         Value::Object(members) => members,
         other => return Err(unreadable(other.to_string())),
     };
@@ -39,15 +48,20 @@ fn answer(point: &str, value: Value) -> Result<Answer, Fault> {
         Some(Value::String(note)) => Some(note),
         Some(other) => return Err(unreadable(other.to_string())),
     };
-    let given = match (value.remove("answer"), value.is_empty()) {
-        (Some(Value::String(answer)), true) => Given::Words { answer },
+    let tightened = value.contains_key("tool") || value.contains_key("eighths");
+    let said = match (value.remove("answer"), value.is_empty()) {
+        (Some(Value::String(answer)), true) => Told::Given(Given::Words { answer }),
+        (None, _) if tightened => {
+            let told = serde_json::from_value(Value::Object(value));
+            Told::Tightened(told.map_err(|why| unreadable(why.to_string()))?)
+        }
         (None, _) => {
             let quantity = serde_json::from_value(Value::Object(value));
-            Given::Value { value: quantity.map_err(|why| unreadable(why.to_string()))? }
+            Told::Given(Given::Value { value: quantity.map_err(|why| unreadable(why.to_string()))? })
         }
         (Some(other), _) => return Err(unreadable(other.to_string())),
     };
-    Ok(Answer { given, note })
+    Ok(Answer { said, note })
 }
 
 /// Answers every point of the list that the file answers, in the list's order.
@@ -95,12 +109,20 @@ fn answer_one(app: &mut App, walk: &Walk, point: &PointView, answer: &Answer) ->
     if let Some(note) = &answer.note {
         progress = app.note(walk.id.clone(), point.id.clone(), note.clone())?;
     }
-    let before = walk.progress.points.get(&point.id);
-    let same = before.and_then(|state| state.given.as_ref()).is_some_and(|known| known.given == answer.given);
+    let before = walk.progress.points.get(&point.id).and_then(|state| state.given.as_ref());
+    let same = match (&answer.said, before) {
+        (_, None) => false,
+        (Told::Given(given), Some(before)) => before.given == *given,
+        (Told::Tightened(told), Some(before)) => told.stands(app, &before.given)?,
+    };
     // What stands already isn't said again: the record would show it as a change of mind.
-    if !same || state(&walk.progress, &point.id) != Look::Done {
-        progress = app.answer(walk.id.clone(), point.id.clone(), Some(answer.given.clone()), 0.0)?;
+    if same && state(&walk.progress, &point.id) == Look::Done {
+        return Ok(progress);
     }
+    progress = match &answer.said {
+        Told::Given(given) => app.answer(walk.id.clone(), point.id.clone(), Some(given.clone()), 0.0)?,
+        Told::Tightened(told) => told.tell(app, walk, &point.id, 0.0)?,
+    };
     Ok(progress)
 }
 

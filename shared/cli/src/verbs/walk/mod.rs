@@ -1,9 +1,11 @@
 //! `walk`: asks each point, resumes, and signs. Exit 1 when the verdict after signing is grounded.
 
 mod answers;
+mod bench;
 mod closing;
 mod showing;
 mod talk;
+mod tightened;
 mod typed;
 
 use std::path::PathBuf;

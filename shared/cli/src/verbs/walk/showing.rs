@@ -51,6 +51,11 @@ pub fn point(app: &App, walk: &Walk, point: &PointView) -> String {
             let band = Said::new("cli-band").text("band", &ask.words).text("source", &ask.source);
             text.push_str(&format!("  {}\n", app.say(&band)));
         }
+        AskView::Torque(ask) => {
+            let band = Said::new("cli-tighten").number("nuts", ask.nuts);
+            let band = band.text("band", &ask.words).text("source", &ask.source);
+            text.push_str(&format!("  {}\n", app.say(&band)));
+        }
     }
     text.trim_end().to_owned()
 }
@@ -63,5 +68,6 @@ pub fn prompt(app: &App, point: &PointView) -> String {
             let unit = ask.units.first().map(|unit| unit.code.code()).unwrap_or_default();
             app.say(&Said::new("cli-prompt-value").text("unit", unit))
         }
+        AskView::Torque(_) => app.say(&Said::new("cli-prompt-tool")),
     }
 }

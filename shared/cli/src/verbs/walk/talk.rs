@@ -4,13 +4,13 @@
 use std::collections::VecDeque;
 use std::time::{Duration, SystemTime};
 
-use witnessmark_app::views::{Look, PointView, StationView, Walk};
+use witnessmark_app::views::{Look, PointView, StationView, Walk, WalkProgress};
 use witnessmark_app::{App, Fault};
 use witnessmark_core::list::Given;
 use witnessmark_core::said::Said;
 
 use super::typed::{self, Typed};
-use super::{closing, showing};
+use super::{bench, closing, showing};
 use crate::voice::Voice;
 
 /// How a conversation ended.
@@ -121,6 +121,7 @@ impl<'a> Talk<'a> {
         let (walk, id) = (self.walk.id.clone(), point.id.clone());
         let progress = match typed {
             Typed::Answer(given) => return self.answer(given, point, shown),
+            Typed::Tool(tool) => return self.tighten(&tool, point, shown),
             Typed::Back => {
                 self.wished.clear();
                 self.app.undo(walk)?
@@ -154,6 +155,24 @@ impl<'a> Talk<'a> {
         }
         let walk = self.walk.id.clone();
         let progress = self.app.answer(walk, point.id.clone(), Some(given), spent.as_secs_f64())?;
+        self.answered(progress, point)?;
+        Ok(Done::Next)
+    }
+
+    /// Goes round the joint with a tool; left half-way, the point is asked again.
+    fn tighten(&mut self, tool: &str, point: &PointView, shown: SystemTime) -> Result<Done, Fault> {
+        match bench::round(self.app, &self.walk, self.voice, point, tool, shown)? {
+            bench::Round::Told(progress) => {
+                self.answered(*progress, point)?;
+                Ok(Done::Next)
+            }
+            bench::Round::Left => Ok(Done::Stay),
+            bench::Round::Ended => Ok(Done::End(End::Stop)),
+        }
+    }
+
+    /// Says what is kept now.
+    fn answered(&mut self, progress: WalkProgress, point: &PointView) -> Result<(), Fault> {
         let means = progress.points.get(&point.id).and_then(|state| state.given.as_ref());
         if let Some(given) = means {
             let means = self.app.say(&Said::new(crate::verbs::means(given.means)));
@@ -162,7 +181,7 @@ impl<'a> Talk<'a> {
             )?;
         }
         self.walk.progress = progress;
-        Ok(Done::Next)
+        Ok(())
     }
 
     /// Nobody typed for a long time: opens the walk once more, which steps back and says why.

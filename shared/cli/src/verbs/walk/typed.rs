@@ -11,6 +11,8 @@ use crate::reading;
 pub enum Typed {
     /// An answer.
     Answer(Given),
+    /// A tool to tighten with.
+    Tool(String),
     /// Take the last answer back.
     Back,
     /// Leave this point for now.
@@ -50,5 +52,6 @@ fn answer(line: &str, point: &PointView) -> Result<Typed, Fault> {
             let usual = ask.units.first().map(|unit| unit.code);
             Ok(Typed::Answer(Given::Value { value: reading::quantity(line, usual)? }))
         }
+        AskView::Torque(_) => Ok(Typed::Tool(line.to_owned())),
     }
 }
