@@ -1445,6 +1445,10 @@ setting_other: string,
  */
 spread: string, 
 /**
+ * What that does to stud and thread, in a sentence; none where the data sheet doesn't know them.
+ */
+borne: string | null, 
+/**
  * Every step in its order.
  */
 steps: Array<TorqueStep>, };

@@ -418,6 +418,8 @@ struct TorqueView {
     pub setting_other: String,
     /// What the nut then gets, in a sentence.
     pub spread: String,
+    /// What that does to stud and thread, in a sentence; none where the data sheet doesn't know them.
+    pub borne: Option<String>,
     /// Every step in its order.
     pub steps: Vec<TorqueStep>,
 }

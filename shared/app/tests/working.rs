@@ -139,6 +139,10 @@ fn head_retorqued_looked_at_twice_flown_and_due_again_after_the_first_tank() {
     assert_eq!(view.standing, "fit", "{:?}", view.against);
     // The middle of 125 to 130 lbf·in is 127.5, which is 14.4 N·m (NIST SP 811).
     assert_eq!((view.setting.as_str(), view.setting_other.as_str()), ("14.4 N·m", "128 lbf·in"));
+    // M8, class 8.8, friction 0.10 to 0.16, 14.4 N·m ± 4 %: by VDI 2230's form (computed in core,
+    // checked there against its tables) some 8 to 12.5 kN; the wrench's spread reaches no limit.
+    let borne = view.borne.as_ref().unwrap();
+    assert!(borne.starts_with("An M8 stud of class 8.8 is then pulled with"), "{borne}");
     let nuts: Vec<u32> = view.steps.iter().take(4).map(|step| step.nut).collect();
     assert_eq!(nuts, [1, 3, 2, 4], "crossing");
     let short = owner.torque_done(
@@ -264,6 +268,8 @@ fn a_tool_overdue_or_a_mistaken_unit_is_caught() {
     // 127 read on the scale of pounds by feet is twelve times too much.
     let feet = Some(Quantity::new(127.0, Unit::PoundForceFoot));
     let over = done(vec![1; 4], feet, reason).unwrap();
+    let words = over.points["torque-head-nuts"].given.as_ref().unwrap().words.clone();
+    assert!(words.contains("Too much for this joint"), "what it may have done: {words}");
     assert_eq!(means(over), Meaning::Unserviceable, "insisted on, it is a defect");
     let good = tool(&mut app, Some("2026-03-03"));
     let slip = app

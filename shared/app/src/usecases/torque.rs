@@ -1,7 +1,7 @@
 //! The torque bench: tools, what to set them to, and joints tightened.
 
 use chrono::NaiveDate;
-use witnessmark_core::list::{Ask, Given, ListPoint, ResolvedBand, Sourced, Step};
+use witnessmark_core::list::{Ask, Given, ListPoint, ResolvedBand, Sourced, Step, Stud};
 use witnessmark_core::record::{Body, ToolKept, TorqueDone};
 use witnessmark_core::said::Said;
 use witnessmark_core::torque::{
@@ -120,6 +120,7 @@ struct Bench {
     wanted: Wanted,
     band: ResolvedBand,
     nuts: u32,
+    stud: Option<Stud>,
     today: NaiveDate,
 }
 
@@ -201,7 +202,7 @@ impl House {
     ) -> Result<Bench, Fault> {
         let missing = || Fault::new("no-such-point").text("point", point);
         let point: &ListPoint = going.body.list.point(point).ok_or_else(missing)?;
-        let Ask::Torque { band, nuts, .. } = &point.ask else {
+        let Ask::Torque { joint, band, nuts } = &point.ask else {
             return Err(Fault::new("answer-kind")
                 .text("what", "looking, not tightening")
                 .text("point", &point.id));
@@ -228,8 +229,38 @@ impl House {
             wanted,
             band: band.clone(),
             nuts: *nuts,
+            stud: self.stud(tx, going, joint)?,
             today: self.now().date_naive(),
         })
+    }
+
+    /// What holds a joint of the walked machine's engine, where its data sheet knows.
+    fn stud(&self, tx: &Tx<'_>, going: &Going, joint: &str) -> Result<Option<Stud>, Fault> {
+        let history = self.known(tx, going.draft.machine)?;
+        let sheet = self.machinery(&history).map(|machinery| machinery.sheet);
+        Ok(sheet.and_then(|sheet| sheet.studs.get(joint)).map(|stud| stud.get_ref().clone()))
+    }
+
+    /// The setting weighed against what the joint bears: a sentence, and what of it wants watching.
+    fn weighed(&self, bench: &Bench, setting: Quantity) -> Result<Option<(String, Vec<ToolReason>)>, Fault> {
+        let Some(stud) = &bench.stud else { return Ok(None) };
+        let weigh = || {
+            let joint = stud.joint()?;
+            bench.tool.weigh(setting, bench.wanted.adapter, None, &joint)
+        };
+        let (clamp, reasons) = weigh().map_err(|fault| torque_fault(&fault))?;
+        let kilonewton = |quantity: Quantity| format!("{:.1}", quantity.value / 1000.0);
+        let percent = |share: Option<Between<f64>>| share.map_or(0.0, |share| (share.high * 100.0).round());
+        let yields = clamp.yield_share.or(clamp.proof_share);
+        let said = Said::new(if reasons.is_empty() { "torque-borne" } else { "torque-not-borne" })
+            .text("thread", stud.thread.name())
+            .text("class", stud.class.name())
+            .text("low", kilonewton(clamp.preload.low))
+            .text("high", kilonewton(clamp.preload.high))
+            .number("percent", percent(yields))
+            .text("margin", clamp.strip_margin.map_or("–".into(), |margin| format!("{:.1}", margin.low)))
+            .text("confirmed", if stud.source.is_some() { "yes" } else { "no" });
+        Ok(Some((self.say(&said), reasons)))
     }
 
     /// The setting in the tool's own unit first: that is what its scale shows.
@@ -242,7 +273,10 @@ impl House {
 
     fn torque_view(&self, bench: &Bench) -> Result<TorqueView, Fault> {
         let setting = bench.setting()?;
+        let weighed = self.weighed(bench, setting)?;
+        let (borne, harm) = weighed.unzip();
         let stands = bench.tool.judge(setting, bench.today, None).map_err(|fault| torque_fault(&fault))?;
+        let stands = stands.watching(harm.unwrap_or_default());
         let stages = default_stages();
         // Without the tool here: a setting off its scale is told as a reason, not as a fault.
         let plan =
@@ -282,6 +316,7 @@ impl House {
                     .text("low", shown(spread.low))
                     .text("high", shown(spread.high)),
             ),
+            borne,
             steps: steps.collect(),
         })
     }
@@ -317,13 +352,18 @@ impl House {
         let spread = bench.wanted.spread(&bench.tool).map_err(|fault| torque_fault(&fault))?;
         let signs = signs(&[eighths.to_vec()]).map_err(|fault| torque_fault(&fault))?;
         let over = reading.filter(|reading| bench.wanted.band.place(*reading).ok() == Some(Place::Above));
+        let harmed = match over {
+            Some(reading) => self.weighed(bench, reading)?.map(|(words, _)| words),
+            None => None,
+        };
         let over = over.map(|reading| {
             let most = bench.wanted.band.high.to(reading.unit).map_or(reading.value, |high| high.value);
             self.say(
                 &Said::new("torque-over").number("percent", ((reading.value / most - 1.0) * 100.0).round()),
             )
         });
-        let against = stands.reasons().iter().map(|reason| self.reason_words(reason)).chain(over);
+        let against =
+            stands.reasons().iter().map(|reason| self.reason_words(reason)).chain(over).chain(harmed);
         let moved = signs.iter().map(|sign| self.sign_words(sign));
         Ok(TorqueDone {
             tool: bench.kept.tool,

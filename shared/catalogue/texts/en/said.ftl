@@ -184,6 +184,14 @@ torque-why = Uneven clamping lets air in; one turn too many strips the thread.
 torque-spread = { $tool }: its ±{ $deviation } % makes this { $low } to { $high } at the nut.
 torque-done = Set to { $setting } with { $tool }; eighths of a turn before the click: { $eighths }
 torque-done-watch = Set to { $setting } with { $tool }; eighths of a turn before the click: { $eighths }. { $watch }
+torque-borne = An { $thread } stud of class { $class } is then pulled with { $low } to { $high } kN, at most { $percent } % of what makes it yield; the thread in the soft metal bears { $margin } times that. { $confirmed ->
+    [yes] {""}
+   *[no] (These figures are unconfirmed.)
+  }
+torque-not-borne = An { $thread } stud of class { $class } would be pulled with { $low } to { $high } kN, up to { $percent } % of what makes it yield; the thread in the soft metal bears { $margin } times that. Too much for this joint. { $confirmed ->
+    [yes] {""}
+   *[no] (These figures are unconfirmed.)
+  }
 torque-over = { $percent } % over the limit: the stud may be stretched and the thread pulled. Take it apart, look, and renew what had it.
 stage-share = { $percent } % round
 stage-check = Check round

@@ -18,5 +18,5 @@ pub use compose::{
 pub(crate) use fault::read_toml;
 pub use fault::{CatalogueFault, line_at};
 pub use judge::{JudgeFault, Judged, judge};
-pub use sheet::{Band, EngineKind, ResolvedBand, Sheet, Source, Sourced, read_sheet};
+pub use sheet::{Band, EngineKind, ResolvedBand, Sheet, Source, Sourced, Stud, read_sheet};
 pub use walk::{Given, Progress, Seen, Step, StepBack, progress, resume};

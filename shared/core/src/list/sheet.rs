@@ -8,6 +8,7 @@ use toml::Spanned;
 use ts_rs::TS;
 
 use super::fault::{CatalogueFault, line_at, read_toml};
+use crate::torque::{Bearing, Between, Class, Joint, Law, Tapped, Thread, TorqueFault};
 use crate::units::{Quantity, Unit};
 
 /// What drives the propeller.
@@ -72,6 +73,41 @@ pub struct Band {
     pub high: Option<Sourced>,
 }
 
+/// A stud and what it sits in, so that a torque can be weighed against what the joint bears.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Stud {
+    /// `M8`, `M8x1`.
+    #[schemars(with = "String")]
+    pub thread: Thread,
+    /// Property class (ISO 898-1): `8.8`.
+    #[schemars(with = "String")]
+    pub class: Class,
+    /// Friction in the thread and under the nut, least to most.
+    pub friction: Between<f64>,
+    /// The softer part that the stud is screwed into.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tapped: Option<Tapped>,
+    /// Where it is written.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub source: Option<Source>,
+    /// Why it isn't confirmed by a document.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub unconfirmed: Option<String>,
+}
+
+impl Stud {
+    /// As the torque computations take it.
+    ///
+    /// # Errors
+    /// [`TorqueFault`] for a thread whose bearing surface isn't known.
+    pub fn joint(&self) -> Result<Joint, TorqueFault> {
+        let (thread, friction) = (self.thread, self.friction);
+        let law = Law::Friction { thread, bearing: Bearing::usual(thread)?, friction };
+        Ok(Joint { thread, class: Some(self.class), law, tapped: self.tapped })
+    }
+}
+
 /// One engine type.
 #[derive(Clone, Debug, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
@@ -96,6 +132,10 @@ pub struct Sheet {
     #[serde(default)]
     #[schemars(with = "BTreeMap<String, Band>")]
     pub bands: BTreeMap<String, Spanned<Band>>,
+    /// Studs, by the joint of the assembly graph that they hold.
+    #[serde(default)]
+    #[schemars(with = "BTreeMap<String, Stud>")]
+    pub studs: BTreeMap<String, Spanned<Stud>>,
 }
 
 /// A band as it holds for one machine: the sheet's, or what the owner confirmed.
@@ -191,6 +231,21 @@ pub fn read_sheet(file: &str, text: &str) -> Result<Sheet, Vec<CatalogueFault>> 
     for (name, value) in &sheet.values {
         for (what, hint) in faults_of(value.get_ref()) {
             fault(value.span().start, format!("value `{name}`: {what}"), hint);
+        }
+    }
+    for (name, stud) in &sheet.studs {
+        let at = stud.span().start;
+        let stud = stud.get_ref();
+        if stud.source.is_some() == stud.unconfirmed.is_some() {
+            fault(
+                at,
+                format!("stud `{name}` needs either a source or the reason why it is unconfirmed"),
+                "add source = { document, page }, or unconfirmed = \"why\"",
+            );
+        }
+        let torque = Between::just(Quantity::new(1.0, Unit::NewtonMetre));
+        if let Err(why) = stud.joint().and_then(|joint| joint.clamp(torque)) {
+            fault(at, format!("stud `{name}`: {why}"), "look at its thread, class, friction and depth");
         }
     }
     for (name, band) in &sheet.bands {
