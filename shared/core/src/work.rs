@@ -123,12 +123,24 @@ pub struct Work {
     pub due: BTreeMap<Uuid, DueItem>,
     /// Days of use and hours added.
     pub logs: Vec<(NaiveDate, f64)>,
+    /// By torque point, the eighths of a turn of every nut at each tightening of its present
+    /// series, oldest first; see [`Work::passes`].
+    pub moved: BTreeMap<String, Vec<Vec<u8>>>,
 }
 
 impl Work {
     /// A job by its record.
     pub fn job(&self, record: &Digest) -> Option<&Job> {
         self.jobs.iter().find(|job| job.record == *record)
+    }
+
+    /// How the nuts of a torque point moved at the tightenings before this job's, as far as they
+    /// belong to one series: a job that fulfils something that fell due (a re-torque) goes on
+    /// with it, any other begins anew, since the joint was apart.
+    pub fn passes(&self, job: &Job, point: &str) -> Vec<Vec<u8>> {
+        let goes_on =
+            self.follow_ups.iter().any(|due| due.planned.by.iter().any(|by| job.body.jobs.contains(by)));
+        if goes_on { self.moved.get(point).cloned().unwrap_or_default() } else { Vec::new() }
     }
 
     pub(crate) fn begin(&mut self, record: &Record, body: JobBegun) {
@@ -144,6 +156,14 @@ impl Work {
     }
 
     pub(crate) fn inspected(&mut self, record: &Record, body: &Inspection) {
+        if let Some(job) = body.job.as_ref().and_then(|record| self.job(record)).cloned() {
+            let tightened = body.findings.iter().filter_map(|f| Some((&f.point, f.torque.as_ref()?)));
+            for (point, torque) in tightened {
+                let mut passes = self.passes(&job, point);
+                passes.push(torque.eighths.clone());
+                self.moved.insert(point.clone(), passes);
+            }
+        }
         let Some(job) = self.open_job(body.job.as_ref()) else { return };
         job.inspections.push(JobInspection {
             record: record.digest,

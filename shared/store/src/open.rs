@@ -8,7 +8,7 @@ use crate::StoreFault;
 const MIGRATIONS: &[&str] = &[include_str!("../schema/0001.sql"), include_str!("../schema/0002.sql")];
 
 /// Raised when what is derived changes its form: an older one is thrown away and derived anew.
-const DERIVED: &str = "2";
+const DERIVED: &str = "3";
 
 /// Up to this size the whole file is checked at every start (some ten milliseconds).
 const CHECKED_PAGES: i64 = 4096;

@@ -121,6 +121,8 @@ struct Bench {
     band: ResolvedBand,
     nuts: u32,
     stud: Option<Stud>,
+    /// Earlier movements of the same nuts.
+    passes: Vec<Vec<u8>>,
     today: NaiveDate,
 }
 
@@ -230,6 +232,7 @@ impl House {
             band: band.clone(),
             nuts: *nuts,
             stud: self.stud(tx, going, joint)?,
+            passes: self.passes(tx, going, &point.id, *nuts)?,
             today: self.now().date_naive(),
         })
     }
@@ -239,6 +242,16 @@ impl House {
         let history = self.known(tx, going.draft.machine)?;
         let sheet = self.machinery(&history).map(|machinery| machinery.sheet);
         Ok(sheet.and_then(|sheet| sheet.studs.get(joint)).map(|stud| stud.get_ref().clone()))
+    }
+
+    /// How the nuts moved before, in the joint's present series.
+    fn passes(&self, tx: &Tx<'_>, going: &Going, point: &str, nuts: u32) -> Result<Vec<Vec<u8>>, Fault> {
+        let history = self.known(tx, going.draft.machine)?;
+        let job = going.body.job.as_ref().and_then(|record| history.work.job(record));
+        let mut passes = job.map(|job| history.work.passes(job, point)).unwrap_or_default();
+        // Another number of nuts is another engine.
+        passes.retain(|pass| pass.len() == nuts as usize);
+        Ok(passes)
     }
 
     /// The setting weighed against what the joint bears: a sentence, and what of it wants watching.
@@ -350,7 +363,9 @@ impl House {
             }
         }
         let spread = bench.wanted.spread(&bench.tool).map_err(|fault| torque_fault(&fault))?;
-        let signs = signs(&[eighths.to_vec()]).map_err(|fault| torque_fault(&fault))?;
+        let mut passes = bench.passes.clone();
+        passes.push(eighths.to_vec());
+        let signs = signs(&passes).map_err(|fault| torque_fault(&fault))?;
         let over = reading.filter(|reading| bench.wanted.band.place(*reading).ok() == Some(Place::Above));
         let harmed = match over {
             Some(reading) => self.weighed(bench, reading)?.map(|(words, _)| words),
