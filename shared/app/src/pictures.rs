@@ -3,7 +3,7 @@
 use std::io::Cursor;
 
 use image::codecs::jpeg::JpegEncoder;
-use image::{DynamicImage, ImageDecoder, ImageReader, Limits};
+use image::{DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageReader, Limits};
 use witnessmark_store::Photo;
 
 use base64ct::{Base64, Encoding};
@@ -48,22 +48,52 @@ fn decode(bytes: &[u8]) -> Result<DynamicImage, Fault> {
     if bytes.len() > LARGEST_FILE {
         return Err(Fault::new("photo-too-large"));
     }
-    let unreadable = |_| Fault::new("photo-unreadable");
     let mut reader = ImageReader::new(Cursor::new(bytes))
         .with_guessed_format()
         .map_err(|_| Fault::new("photo-unreadable"))?;
+    if reader.format() == Some(ImageFormat::Jpeg) && !is_whole_jpeg(bytes) {
+        return Err(Fault::new("photo-unreadable"));
+    }
     let mut limits = Limits::default();
     limits.max_alloc = Some(MOST_MEMORY);
     reader.limits(limits);
     let mut decoder = reader.into_decoder().map_err(unreadable)?;
+    // The library holds to the limit while it reads, not when it takes room for the whole picture.
+    if decoder.total_bytes() > MOST_MEMORY {
+        return Err(Fault::new("photo-too-large"));
+    }
     let upright = decoder.orientation().map_err(unreadable)?;
-    let mut image = DynamicImage::from_decoder(decoder).map_err(|fault| match fault {
-        image::ImageError::Limits(_) => Fault::new("photo-too-large"),
-        other => unreadable(other),
-    })?;
+    let mut image = DynamicImage::from_decoder(decoder).map_err(unreadable)?;
     image.apply_orientation(upright);
     if image.width().max(image.height()) > LONGEST_SIDE {
         image = image.thumbnail(LONGEST_SIDE, LONGEST_SIDE);
     }
     Ok(image)
+}
+
+fn unreadable(fault: ImageError) -> Fault {
+    match fault {
+        ImageError::Limits(_) => Fault::new("photo-too-large"),
+        _ => Fault::new("photo-unreadable"),
+    }
+}
+
+/// Whether a JPEG's picture has its end: the library fills up a file cut short with grey, and a
+/// crack may lie in the half that is missing. Within the picture's own data the end's marker can't
+/// occur (ITU T.81 B.1.1.5); before it, in a thumbnail, it can.
+fn is_whole_jpeg(bytes: &[u8]) -> bool {
+    let mut rest = bytes.get(2..).unwrap_or_default();
+    while let [0xff, marker, high, low, ..] = rest {
+        if *marker == 0xff {
+            // A fill byte before a marker (B.1.1.2).
+            rest = rest.get(1..).unwrap_or_default();
+            continue;
+        }
+        let length = usize::from(u16::from_be_bytes([*high, *low]));
+        rest = rest.get(2 + length..).unwrap_or_default();
+        if *marker == 0xda {
+            return rest.windows(2).any(|two| two == [0xff, 0xd9]);
+        }
+    }
+    false
 }
