@@ -5,12 +5,11 @@ use std::collections::BTreeMap;
 
 use chrono::{Datelike, NaiveDate};
 use fluent_bundle::concurrent::FluentBundle;
-use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_bundle::{FluentArgs, FluentError, FluentResource, FluentValue};
 use fluent_syntax::ast::Pattern;
 use unic_langid::LanguageIdentifier;
+use witnessmark_core::list::{CatalogueFault, line_at};
 use witnessmark_core::said::{Arg, Said};
-
-use crate::Fault;
 
 /// The language every message exists in.
 pub const FALLBACK: &str = "en";
@@ -25,20 +24,40 @@ impl Texts {
     ///
     /// # Errors
     /// A file that isn't Fluent, or that says a message twice.
-    pub fn read<'a>(files: impl IntoIterator<Item = (&'a str, &'a str, &'a str)>) -> Result<Self, Fault> {
+    pub fn read<'a>(
+        files: impl IntoIterator<Item = (&'a str, &'a str, &'a str)>,
+    ) -> Result<Self, CatalogueFault> {
         let mut languages: BTreeMap<String, FluentBundle<FluentResource>> = BTreeMap::new();
         for (language, file, content) in files {
-            let fault = |why: String| Fault::new("catalogue").text("where", file).text("why", why);
-            let id: LanguageIdentifier = language.parse().map_err(|_| fault("no such language".into()))?;
-            let resource = FluentResource::try_new(content.to_owned())
-                .map_err(|(_, faults)| fault(format!("{faults:?}")))?;
+            let fault = |line: usize, what: String| CatalogueFault {
+                file: file.to_owned(),
+                line,
+                what,
+                hint: "see the guide to the syntax at projectfluent.org".into(),
+            };
+            let id: LanguageIdentifier =
+                language.parse().map_err(|_| fault(1, format!("`{language}` is no language")))?;
+            let resource = FluentResource::try_new(content.to_owned()).map_err(|(_, faults)| {
+                let first = faults.first();
+                let line = first.map_or(1, |first| line_at(content, first.pos.start));
+                fault(line, first.map(ToString::to_string).unwrap_or_default())
+            })?;
             let bundle = languages.entry(language.to_owned()).or_insert_with(|| {
                 let mut bundle = FluentBundle::new_concurrent(vec![id]);
                 // Isolation marks would end up in signed words.
                 bundle.set_use_isolating(false);
                 bundle
             });
-            bundle.add_resource(resource).map_err(|faults| fault(format!("{faults:?}")))?;
+            bundle.add_resource(resource).map_err(|faults| {
+                let twice = faults.iter().find_map(|found| match found {
+                    FluentError::Overriding { id, .. } => Some(id.clone()),
+                    _ => None,
+                });
+                let twice = twice.unwrap_or_default();
+                let at =
+                    content.lines().position(|line| line.split('=').next().map(str::trim) == Some(&twice));
+                fault(at.map_or(1, |at| at + 1), format!("the message `{twice}` is there already"))
+            })?;
         }
         Ok(Self { languages })
     }

@@ -130,6 +130,10 @@ fn an_author_is_told_file_and_line() {
     }
     let faults = check("d.svg", "<svg>\n<script>alert(1)</script></svg>");
     assert_eq!(faults[0].line, 2);
+    let broken = check("w.ftl", "good = Well\n\nbad\n");
+    assert_eq!((broken.len(), broken[0].line), (1, 3), "{broken:?}");
+    let twice = check("v.ftl", "a = 1\nb = 2\na = 3\n");
+    assert!(twice[0].what.contains("`a` is there already"), "{twice:?}");
     assert!(check("z.toml", "hello = 1\n")[0].what.contains("no file of the catalogue"));
 }
 

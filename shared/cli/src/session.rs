@@ -30,7 +30,9 @@ impl Session {
     pub fn open(&mut self) -> Result<&mut App, Fault> {
         let folder = match &self.data {
             Some(folder) => folder.clone(),
-            None => dirs::data_dir().ok_or_else(|| Fault::new("no-data-folder"))?.join("witnessmark"),
+            None => {
+                dirs::data_dir().ok_or_else(|| Fault::new("no-data-folder"))?.join(witnessmark_host::FOLDER)
+            }
         };
         let mut app = witnessmark_host::open(&folder)?;
         if let Some(warning) = app.start()?.warning {

@@ -10,6 +10,10 @@ use witnessmark_app::{Fault, Keychain, Platform};
 
 pub use open::{open, save_file};
 
+/// The app's name among the platform's data folders: the same for every face, so that a machine
+/// registered in one is there in the other.
+pub const FOLDER: &str = "org.witnessmark.app";
+
 /// The platform this program runs on.
 pub struct System {
     keychain: Option<SystemKeychain>,
