@@ -199,7 +199,7 @@ impl History {
             Ok(Body::Deferred(body)) => self.work.defer(record, body),
             Ok(Body::ComponentMoved(body)) => self.work.move_component(record, body),
             Ok(Body::DueKept(body)) => self.work.keep_due(record, body),
-            Ok(Body::Member(_) | Body::Revoked(_) | Body::ToolKept(_)) => {}
+            Ok(Body::Member(_) | Body::Vouched(_) | Body::Revoked(_) | Body::ToolKept(_)) => {}
             Ok(Body::Unknown { kind, .. }) => self.unknown.push((kind, record.digest)),
             Err(_) => self.unknown.push((record.payload.kind.clone(), record.digest)),
         }

@@ -20,6 +20,8 @@ fn outcomes<'a>(records: impl IntoIterator<Item = &'a Record> + Clone) -> BTreeM
 #[test]
 fn what_the_revoker_had_seen_stands_and_the_rest_is_refused() {
     let mut world = World::of_people(&[1, 1]);
+    let own_other = world.id(1);
+    world.write(0, None, vouched(own_other));
     let before = world.write(0, None, about_nothing());
     world.meet(0, 1);
     let unseen = world.write(0, None, about_nothing());
@@ -44,9 +46,10 @@ fn a_device_ends_itself_with_its_own_last_word() {
 }
 
 #[test]
-fn a_stranger_ends_nobody() {
-    let mut world = World::of_people(&[1, 2]);
+fn a_stranger_ends_nobody_whoever_they_claim_to_be() {
+    let mut world = World::of_people(&[1, 1]);
     let mine = world.id(0);
+    world.write(1, None, vouched(mine.clone()));
     world.write(1, None, revoked(mine));
     let after = world.write(0, None, about_nothing());
     assert_eq!(outcomes(&world.records)[&after], Signature::Good);
@@ -99,9 +102,11 @@ proptest! {
     /// Two phones of one person end each other, neither knowing; a third states itself twice:
     /// every order of the file gives every record the same outcome.
     #[test]
-    fn the_order_of_the_file_decides_nothing(order in Just((0..8usize).collect::<Vec<_>>()).prop_shuffle()) {
+    fn the_order_of_the_file_decides_nothing(order in Just((0..10usize).collect::<Vec<_>>()).prop_shuffle()) {
         let mut world = World::of_people(&[1, 1, 2]);
         let (one, two) = (world.id(0), world.id(1));
+        world.write(0, None, vouched(two.clone()));
+        world.write(1, None, vouched(one.clone()));
         world.write(0, None, revoked(two));
         world.write(1, None, revoked(one));
         world.write(0, None, about_nothing());

@@ -82,6 +82,18 @@ impl Tx<'_> {
         rows.map(|row| Ok(row?)).collect()
     }
 
+    /// Whether every machine's history can be read back; what can't is derived anew.
+    pub(crate) fn derived_reads(&self) -> Result<bool, StoreFault> {
+        let mut statement = self.inner.prepare("SELECT folded FROM history")?;
+        let folded = statement.query_map([], |row| row.get::<_, String>(0))?;
+        for folded in folded {
+            if serde_json::from_str::<History>(&folded?).is_err() {
+                return Ok(false);
+            }
+        }
+        Ok(true)
+    }
+
     /// Throws away all that is derived and derives it anew from the log.
     ///
     /// # Errors
@@ -193,7 +205,7 @@ impl Tx<'_> {
             }
             Ok(Body::DueKept(body)) => told.words = body.title,
             Ok(Body::SecondLook(_) | Body::ToolKept(_)) => {}
-            Ok(Body::Member(_) | Body::Revoked(_) | Body::Unknown { .. }) | Err(_) => {}
+            Ok(Body::Member(_) | Body::Vouched(_) | Body::Revoked(_) | Body::Unknown { .. }) | Err(_) => {}
         }
         self.inner
             .prepare_cached(

@@ -28,7 +28,7 @@ impl App {
                 revokes || signed_by(r.payload.device.clone())
             });
             let name = history.machine.map(|(machine, _)| machine.name).unwrap_or_default();
-            Ok(FileOut { name: file_name(&name), text: write_bundle(people.chain(&records)) })
+            Ok(FileOut { name: format!("{}.records.jsonl", plain_name(&name)), text: write_bundle(people.chain(&records)) })
         })
     }
 
@@ -104,10 +104,10 @@ impl House {
     }
 }
 
-/// A file name that every system takes.
-fn file_name(name: &str) -> String {
+/// A machine's name as the beginning of a file's name that every system takes.
+pub(crate) fn plain_name(name: &str) -> String {
     let plain: String =
         name.chars().map(|c| if c.is_ascii_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
     let plain = plain.split('-').filter(|part| !part.is_empty()).collect::<Vec<_>>().join("-");
-    format!("{}.records.jsonl", if plain.is_empty() { "machine" } else { &plain })
+    if plain.is_empty() { "machine".to_owned() } else { plain }
 }

@@ -15,3 +15,7 @@ mod signing;
 mod time;
 mod torque;
 mod walking;
+
+pub(crate) use bundles::plain_name;
+pub(crate) use second::LABEL;
+pub(crate) use walking::{meaning_id, minutes};

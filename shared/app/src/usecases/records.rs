@@ -184,9 +184,11 @@ impl House {
         if self.catalogue.texts.has(&id, None) { self.word(&id) } else { kind.to_owned() }
     }
 
-    fn body_words(&self, body: &Body) -> String {
+    /// What a record says, in a sentence.
+    pub(crate) fn body_words(&self, body: &Body) -> String {
         let said = match body {
             Body::Member(member) => Said::new("says-member").text("name", &member.name),
+            Body::Vouched(vouched) => Said::new("says-vouched").text("device", vouched.device.short()),
             Body::Revoked(revoked) => Said::new("says-revoked")
                 .text("device", revoked.device.short())
                 .text("reason", &revoked.reason),

@@ -276,6 +276,7 @@ component-time = { $hours } h, { $flights ->
   }
 told-unknown = A record of a kind that this version cannot read.
 kind-member = A person and their device
+kind-device-vouched = Another device of the same person
 kind-key-revoked = A key ended
 kind-machine = Description of a machine
 kind-inspection = Inspection
@@ -311,6 +312,7 @@ says-component = { $name } { $fitted ->
   }, its own time { $hours } h.
 says-due = { $title }
 says-member = { $name } signs with this device.
+says-vouched = The same person holds device { $device } too.
 says-revoked = The key of device { $device } ended: { $reason }
 says-machine = { $name }, engine { $engine }, { $hours } h, { $flights ->
     [one] one flight

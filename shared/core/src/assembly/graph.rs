@@ -179,3 +179,15 @@ pub fn read_graph(file: &str, text: &str) -> Result<Graph, Vec<CatalogueFault>> 
         .collect();
     if faults.is_empty() { Ok(Graph::linked(authored)) } else { Err(faults) }
 }
+
+/// The same, from JSON with the members of that file.
+///
+/// # Errors
+/// Every fault found; their lines are none of the author's.
+pub fn read_graph_json(graph: &serde_json::Value) -> Result<Graph, Vec<CatalogueFault>> {
+    let text = toml::to_string(graph).map_err(|why| {
+        let hint = "use the members that the schema names, and leave out what is null";
+        vec![CatalogueFault { file: "graph".into(), line: 1, what: why.to_string(), hint: hint.into() }]
+    })?;
+    read_graph("graph", &text)
+}

@@ -14,5 +14,5 @@ mod plan;
 
 pub use against::{Around, against};
 pub use authored::{Fastener, FollowUp, GraphFile, Job, Joint, Name, Part};
-pub use graph::{Graph, Item, read_graph};
+pub use graph::{Graph, Item, read_graph, read_graph_json};
 pub use plan::{Disturbed, Later, Plan, PlanFault, Subject, Tightening, plan};

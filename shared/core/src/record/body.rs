@@ -55,6 +55,7 @@ macro_rules! bodies {
 
 bodies! {
     Member(Member) "member";
+    Vouched(Vouched) "device-vouched";
     Revoked(Revoked) "key-revoked";
     Machine(Machine) "machine";
     Inspection(Inspection) "inspection";
@@ -84,6 +85,14 @@ pub struct Member {
     /// True for the invented people of the demonstration.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub invented: bool,
+}
+
+/// The holder of this device holds another one too, which may end this one's key.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Vouched {
+    /// The other device.
+    pub device: DeviceId,
 }
 
 /// A lost or retired device's key ends here.

@@ -1,11 +1,12 @@
 //! Whose key is it, and does it still count? Decided from records alone.
 //!
 //! A device's first record is its own: it states its key and who holds it, and so makes
-//! the device its own root. A revocation by the device itself, or by a device that the
-//! same person holds, ends it: what the revoker had seen of it stands, what came after
-//! is refused. Version vectors decide, not clocks.
+//! the device its own root. A revocation by the device itself, or by a device that it vouched
+//! for, ends it: what the revoker had seen of it stands, what came after is refused. Version
+//! vectors decide, not clocks. That two devices claim the same person is not enough: anybody
+//! can claim that.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use ed25519_dalek::VerifyingKey;
 
@@ -28,6 +29,8 @@ pub struct Standing {
 #[derive(Clone, Debug, Default)]
 pub struct Trust {
     devices: BTreeMap<DeviceId, Standing>,
+    /// Who vouched for whom.
+    vouched: BTreeSet<(DeviceId, DeviceId)>,
 }
 
 impl Trust {
@@ -40,6 +43,9 @@ impl Trust {
         let mut trust = Self::default();
         for record in &records {
             trust.admit(record);
+        }
+        for record in &records {
+            trust.vouch(record);
         }
         for record in &records {
             trust.revoke(record);
@@ -62,6 +68,15 @@ impl Trust {
         }
     }
 
+    /// Takes a device's word that its holder holds another one too.
+    pub fn vouch(&mut self, record: &Record) {
+        if let Ok(Body::Vouched(vouched)) = record.payload.typed()
+            && self.check(record) == Signature::Good
+        {
+            self.vouched.insert((record.payload.device.clone(), vouched.device));
+        }
+    }
+
     /// Takes a revocation, if its author may revoke and signed it.
     pub fn revoke(&mut self, record: &Record) {
         let Ok(Body::Revoked(revoked)) = record.payload.typed() else { return };
@@ -69,14 +84,11 @@ impl Trust {
             return;
         }
         let author = &record.payload.device;
-        let (Some(by), Some(whose)) = (self.devices.get(author), self.devices.get(&revoked.device)) else {
-            return;
-        };
-        // Once issue of roles: a person's own devices may revoke one another, nobody else's.
-        if by.person_id != whose.person_id {
+        let itself = *author == revoked.device;
+        if !itself && !self.vouched.contains(&(revoked.device.clone(), author.clone())) {
             return;
         }
-        let seen = if *author == revoked.device {
+        let seen = if itself {
             record.payload.seq
         } else {
             record.payload.seen.get(&revoked.device).copied().unwrap_or(0)

@@ -2,7 +2,7 @@
 
 use crate::due::{Moment, Remaining, Standing, remaining, standing};
 use crate::history::{BEFORE_FLIGHT, Open};
-use crate::record::{Deferred, DeviceId, Digest};
+use crate::record::{Deferred, Digest};
 use crate::said::Said;
 use crate::work::{Job, Lack, lacks};
 
@@ -146,12 +146,12 @@ fn due_items(q: Question<'_>) -> impl Iterator<Item = Reason> {
 }
 
 /// The deferral of a defect, if it was made by somebody entitled, who knew every sighting of it,
-/// and still holds. Where no school has roles, the person who registered the machine is entitled.
+/// and still holds. Where no school has roles, the device that registered the machine is entitled.
 pub(super) fn deferral<'a>(q: Question<'a>, open: &Open) -> Option<(&'a Deferred, Digest, bool)> {
     let (record, device, body) = q.history.work.deferrals.get(&open.point)?;
     let knew = open.sightings.iter().any(|sighting| sighting.record == body.opened_by)
         && open.leading().is_some_and(|leading| leading.record == body.opened_by);
-    if !knew || !entitled(q, device) {
+    if !knew || q.history.registered_by.as_ref() != Some(device) {
         return None;
     }
     let service = q.history.service();
@@ -159,10 +159,4 @@ pub(super) fn deferral<'a>(q: Question<'a>, open: &Open) -> Option<(&'a Deferred
         || body.until_flights.is_some_and(|flights| service.flights >= flights)
         || body.until_date.is_some_and(|date| today(q) > date);
     Some((body, *record, !past))
-}
-
-fn entitled(q: Question<'_>, device: &DeviceId) -> bool {
-    let Some(owner) = &q.history.registered_by else { return false };
-    let person = q.persons.get(device);
-    device == owner || (person.is_some() && person == q.persons.get(owner))
 }

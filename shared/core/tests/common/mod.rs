@@ -274,6 +274,10 @@ pub fn limit(low: Option<f64>, high: Option<f64>) -> Body {
     })
 }
 
+pub fn vouched(device: DeviceId) -> Body {
+    Body::Vouched(witnessmark_core::record::Vouched { device })
+}
+
 pub fn revoked(device: DeviceId) -> Body {
     Body::Revoked(Revoked { device, reason: "lost".into() })
 }
