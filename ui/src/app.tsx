@@ -24,17 +24,18 @@ import { asFault, type Fault } from "./calls";
 import { Waiting } from "./parts/page";
 import { route } from "./route";
 import { First } from "./screens/first";
-import { LimitScreen } from "./screens/limit";
-import { MachineScreen } from "./screens/machine";
-import { EditMachine, NewMachine } from "./screens/machine-form";
+import { LookForOther } from "./screens/second/for-other";
+import { NewMachine } from "./screens/machine-form";
+import { OfMachine } from "./screens/of-machine";
+import { OpenLabel } from "./screens/label";
 import { Machines } from "./screens/machines";
 import { Otherwise } from "./screens/otherwise";
-import { PutRight } from "./screens/put-right";
 import { RecordScreen } from "./screens/record";
 import { Settings } from "./screens/settings";
-import { Verdict } from "./screens/verdict";
 import { Verify } from "./screens/verify";
 import { WalkScreens } from "./screens/walk";
+import { ToolForm } from "./screens/wrench/form";
+import { ToolList } from "./screens/wrench/list";
 import { announced, open, start } from "./state";
 
 export function App() {
@@ -61,17 +62,11 @@ function Screen({ parts }: { parts: string[] }) {
   if (kind === "verify") return <Verify />;
   if (kind === "settings") return <Settings />;
   if (kind === "walk" && id && deed) return <WalkScreens machine={id} occasion={deed} place={parts.slice(3)} />;
-  if (kind === "machine" && id) return <OfMachine id={id} deed={deed} what={what} />;
+  if (kind === "tools") return id ? <ToolForm id={id} then={parts.slice(2)} /> : <ToolList />;
+  if (kind === "look") return <LookForOther />;
+  if (kind === "label") return <OpenLabel />;
+  if (kind === "machine" && id) return id === "new" ? <NewMachine /> : <OfMachine id={id} deed={deed} what={what} />;
   if (kind === "record" && id)
     return deed && what === "otherwise" ? <Otherwise digest={id} point={deed} /> : <RecordScreen digest={id} point={deed} />;
   return <Machines />;
-}
-
-function OfMachine({ id, deed, what }: { id: string; deed: string | undefined; what: string | undefined }) {
-  if (id === "new") return <NewMachine />;
-  if (deed === "edit") return <EditMachine id={id} />;
-  if (deed === "verdict") return <Verdict machine={id} />;
-  if (deed === "right" && what) return <PutRight machine={id} point={what} />;
-  if (deed === "limit" && what) return <LimitScreen machine={id} band={what} />;
-  return <MachineScreen id={id} />;
 }

@@ -16,6 +16,10 @@ import "./style/marks.css";
 import "./style/lists.css";
 import "./style/machine.css";
 import "./style/record.css";
+import "./style/work.css";
+import "./style/torque.css";
+import "./style/time.css";
+import "./style/codes.css";
 
 const root = document.getElementById("app");
 if (root) render(<App />, root);

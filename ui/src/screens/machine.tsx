@@ -11,7 +11,10 @@ import { finished } from "../state";
 import type { LimitView, MachinePage, OpenView } from "../types";
 import { begun } from "../walking";
 import { t } from "../words";
+import { ComponentRows } from "./component/rows";
+import { DueRows } from "./due/rows";
 import { Export } from "./export";
+import { JobDeeds, OpenJob } from "./job/open-job";
 import { Invented } from "./machines";
 
 export function MachineScreen({ id }: { id: string }) {
@@ -27,8 +30,10 @@ export function MachineScreen({ id }: { id: string }) {
       over={t("machine-over", { engine: card.engine, hours: card.hours, flights: card.flights })}
       back={back}
       picture={<Judgement page={value} />}
-      foot={<Lists page={value} />}
+      foot={<Deeds page={value} />}
     >
+      {value.waiting > 0 && <p class="soft" data-test="waiting">{t("log-waiting", { count: value.waiting })}</p>}
+      <OpenJob page={value} />
       {open.length > 0 && (
         <section aria-labelledby="open">
           <h2 id="open">{t("machine-open")}</h2>
@@ -39,10 +44,12 @@ export function MachineScreen({ id }: { id: string }) {
           </ul>
         </section>
       )}
+      <DueRows machine={id} due={value.due} />
       <section aria-labelledby="timeline">
         <h2 id="timeline">{t("machine-timeline")}</h2>
         {timeline.length === 0 ? <p class="soft">{t("machine-timeline-none")}</p> : <Timeline entries={timeline} />}
       </section>
+      <ComponentRows machine={id} components={value.components} />
       <section aria-labelledby="limits">
         <h2 id="limits">{t("machine-limits")}</h2>
         <ul class="rows">
@@ -54,6 +61,7 @@ export function MachineScreen({ id }: { id: string }) {
       {value.description.note && <p class="noted">{value.description.note}</p>}
       <nav class="links" aria-label={t("machines-more")}>
         <a href={to("machine", id, "edit")} data-test="edit">{t("machine-edit")}</a>
+        <a href={to("tools")} data-test="to-tools">{t("tool-list")}</a>
         <Export machine={id} />
       </nav>
     </Page>
@@ -78,6 +86,26 @@ function Judgement({ page: { card } }: { page: MachinePage }) {
         <MachinePicture />
       </div>
     </div>
+  );
+}
+
+/** What the thumb reaches: the open work first, else the lists; after landing and after working on it. */
+function Deeds({ page }: { page: MachinePage }) {
+  const { card, job } = page;
+  return (
+    <>
+      {job ? <JobDeeds page={page} /> : <Lists page={page} />}
+      <AfterFlight machine={card.id} work={!job} />
+    </>
+  );
+}
+
+export function AfterFlight({ machine, work = true }: { machine: string; work?: boolean }) {
+  return (
+    <nav class="beside tight" aria-label={t("after-flight")}>
+      <a class="button" href={to("machine", machine, "log")} data-test="log">{t("log")}</a>
+      {work && <a class="button" href={to("machine", machine, "work")} data-test="work">{t("work-title")}</a>}
+    </nav>
   );
 }
 
@@ -114,6 +142,12 @@ function OpenRow({ machine, matter }: { machine: string; matter: OpenView }) {
           <span class="block soft">{matter.since}</span>
         </span>
       </a>
+      {matter.means === "unserviceable" && (
+        <a class="button small" href={to("machine", machine, "defer", matter.point)} data-test={`defer-${matter.point}`}>
+          {t("defer-may-wait")}
+          <span class="unseen">: {matter.title}</span>
+        </a>
+      )}
       <a class="button small" href={to("machine", machine, "right", matter.point)} data-test={`put-right-${matter.point}`}>
         {t("put-right")}
         <span class="unseen">: {matter.title}</span>

@@ -11,6 +11,7 @@ import { finished, start } from "../state";
 import type { MachineCard } from "../types";
 import { begun } from "../walking";
 import { t } from "../words";
+import { AfterFlight } from "./machine";
 
 /** The list that the large button walks. */
 const MAIN_LIST = "before-flight";
@@ -27,7 +28,14 @@ export function Machines() {
       title={t("machines-title")}
       over={start.value?.person ? t("machines-over", { name: start.value.person.name }) : undefined}
       picture={<MachinePicture />}
-      foot={first ? <WalkButton card={first} /> : undefined}
+      foot={
+        first && (
+          <>
+            <WalkButton card={first} />
+            <AfterFlight machine={first.id} />
+          </>
+        )
+      }
     >
       {warning && <p class="banner" role="status">{warning}</p>}
       {first ? <Large card={first} /> : <Empty onDemo={put} />}
@@ -42,6 +50,9 @@ export function Machines() {
       )}
       <nav class="links" aria-label={t("machines-more")}>
         <a href={to("machine", "new")} data-test="add-machine">{t("machines-add")}</a>
+        <a href={to("label")} data-test="to-label">{t("machines-label")}</a>
+        <a href={to("look")} data-test="to-look">{t("machines-look")}</a>
+        <a href={to("tools")} data-test="to-tools">{t("tool-list")}</a>
         <a href={to("verify")} data-test="to-verify">{t("machines-verify")}</a>
         <a href={to("settings")} data-test="to-settings">{t("machines-settings")}</a>
       </nav>

@@ -10,10 +10,12 @@ interface SignedFormProps {
   children: ComponentChildren;
   /** The words on the button. */
   deed: string;
+  /** Whose PIN, where it isn't this device's own person's. */
+  pinWords?: string;
   onSign: (pin: string) => Promise<void>;
 }
 
-export function SignedForm({ children, deed, onSign }: SignedFormProps) {
+export function SignedForm({ children, deed, pinWords, onSign }: SignedFormProps) {
   const [pin, setPin] = useState("");
   const { busy, fault, act } = useAct();
   return (
@@ -24,7 +26,7 @@ export function SignedForm({ children, deed, onSign }: SignedFormProps) {
       }}
     >
       {children}
-      <PinField words={t("pin-yours")} value={pin} onValue={setPin} />
+      <PinField words={pinWords ?? t("pin-yours")} value={pin} onValue={setPin} />
       <FaultNote fault={fault} />
       <button type="submit" class="go" aria-disabled={busy} data-test="sign">
         {busy ? t("sign-busy") : deed}

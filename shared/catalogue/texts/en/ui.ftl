@@ -262,3 +262,271 @@ settings-pin-change = Change it
 settings-pin-changed = The new PIN holds from now on.
 settings-about = About
 settings-about-what = Witness Mark walks you round your machine and keeps what you signed. It is no certificate and no substitute for manual, training or judgement.
+
+## After landing, and after working on it
+
+after-flight = After a flight, or after work
+log = Log a flight
+log-title = A flight with { $machine }
+log-how-long = How long did the engine run?
+log-minutes = { $minutes ->
+    [60] 1 h
+   *[other] { $minutes } min
+  }
+log-other = otherwise
+log-tank = A tank was used up
+log-total = { $flights ->
+    [one] One flight
+   *[other] { $flights } flights
+  }{ $tanks ->
+    [0] {""}
+    [one] , one tank used up
+   *[other] , { $tanks } tanks used up
+  } so far.
+log-flown = { $minutes } min, one flight
+log-typed = { NUMBER($hours, maximumFractionDigits: 2) } h, { $flights ->
+    [one] one flight
+   *[other] { $flights } flights
+  }
+log-read = meter at { NUMBER($hours, maximumFractionDigits: 2) } h, { $flights ->
+    [one] one flight
+   *[other] { $flights } flights
+  }
+log-kept = Logged: { $words }.
+log-waiting = { $count ->
+    [one] One entry of time waits to be signed; your next signature signs it too.
+   *[other] { $count } entries of time wait to be signed; your next signature signs them too.
+  }
+log-done = Done
+log-undo = Take it back
+log-meter = What the hour meter shows
+log-meter-hint = Leave it empty to type the hours instead.
+log-hours = Hours run
+log-tanks = Tanks used up
+log-it = Log this
+
+## Work
+
+work-title = I worked on it
+work-several = Choose everything that was done, or will be.
+work-choose = Choose what was done
+work-to-plan = { $count ->
+    [one] What this job means
+   *[other] What these { $count } jobs mean
+  }
+work-back = Other jobs
+work-open = “{ $title }” is not released yet. Finish it first: its list, its second look, its release.
+plan-over = If you sign: { $count ->
+    [one] one point
+   *[other] { $count } points
+  } to look at afterwards
+plan-renew = Renew, never use again
+plan-count = Count these back
+plan-independent = Another person looks at
+plan-later = Falls due later
+plan-note = Anything to say about the work?
+plan-note-hint = The part, its number, what was wrong.
+plan-means = From your signature on the machine stays on the ground, until all of this is looked at and the work is released.
+plan-sign = Sign that work began
+order = Which way
+order-off = Comes off
+order-back = Goes back
+order-nothing = Nothing has to come off for this.
+exploded-part = Part:
+exploded-joint = Joint:
+job-open = Work not released: { $title }
+job-ready = All is looked at. It can be released.
+job-lacks = It still lacks
+job-plan = Its order, and what goes with it
+job-deeds = Go on with the work
+job-walk = Walk its list
+job-walk-on = Go on with its list, { $done } of { $of }
+job-walk-again = Walk its list again
+job-second = Second look
+job-release = Release it
+release-title = Release { $machine }
+release-says = Your signature says that everything this work took apart or loosened was put back and looked at, and twice where a life hangs on it.
+release-means = It is your own statement, not a legal certificate. Where a licence is needed for the work, the licensed person signs on their own authority. The maker’s manual and local rules come first.
+release-first-flight = Run the engine up before you fly. The first flight after work is short, near the field, and looked over afterwards.
+release-sign = Sign the release
+release-none = No work is open
+release-none-hint = This machine has nothing to release. Go back to it.
+
+## Tightening
+
+torque-no-number = { $joint }: no number to tighten to.
+torque-to-limit = Enter it from the manual
+torque-which-tool = Which tool do you tighten with?
+torque-no-tool = No torque tool is registered here yet.
+torque-round = round { $round } of { $rounds }
+torque-all-clicked = full torque
+torque-set-full = Set the tool to this · { $other } · band { $band }
+torque-set-part = Set the tool to this · full torque { $full } · band { $band }
+torque-nut = Nut { $nut } of { $nuts }.
+torque-nut-number = Nut { $nut }:
+torque-pull = Pull slowly, and stop at the click.
+torque-how-far-ask = How far did it turn before the click?
+torque-how-far = How far did nut { $nut } turn before the click?
+torque-none = none
+torque-more = more
+torque-not-at-all = did not turn
+torque-turn = { $turn } turn
+torque-less-by-one = One eighth less
+torque-more-by-one = One eighth more
+torque-say-how-far = Say how far it turned
+torque-clicked = It clicked
+torque-next = Next: nut { $nut }, { $round }, set to { $setting }.
+torque-all = Every nut has clicked. Unwind the tool.
+torque-moved = How far each nut turned
+torque-reading = What the tool read, if it reads
+torque-reason = Why is it used or taken all the same?
+torque-reason-hint = Written into the record; the joint is watched from then on.
+torque-nut-back = One nut back
+torque-anew = Begin anew
+torque-other-tool = Other tool
+adapter = Something between the tool and the nut
+adapter-fitted = An adapter or crowfoot makes the lever longer
+adapter-lever = Tool: middle of grip to square
+adapter-length = Adapter: square to nut
+adapter-angle = Angle, degrees (0 in line)
+adapter-half = Type both lengths and the angle: before that nothing can be set.
+
+## Torque tools
+
+tool-list = Torque tools
+tool-list-what = A tool outside its calibration is refused, unless you say why you use it.
+tool-list-none = None is registered here yet.
+tool-new = Register a tool
+tool-usable = may be used
+tool-unusable = may not be used
+tool-cycles = { $cycles } of { $allowed } clicks since its calibration
+tool-back-to-point = The point
+tool-name = What do you call it?
+tool-name-hint = A name or the number on it.
+tool-low = Lowest mark
+tool-high = Highest mark
+tool-unit = Unit of its scale
+tool-deviation = Deviation it is allowed, percent
+tool-deviation-hint = From its certificate. A good click wrench has 4.
+tool-calibrated = Calibrated on
+tool-calibrated-hint = Leave it empty if nobody knows.
+tool-every-days = Days between calibrations
+tool-every-cycles = Clicks between calibrations
+tool-clicks = Clicks since the calibration, as far as known
+tool-dropped = It was dropped or forced since
+tool-sign = Sign the tool
+
+## The second pair of eyes
+
+second-title = A second pair of eyes
+second-what = Another person looks at: { $joints }. Their phone reads this code, with no signal needed, under “Look for somebody else”.
+second-code = Code that asks another phone for a second look
+second-here = They sign on this device instead
+second-reply = What they show back
+second-reply-what = When they have signed, their phone shows a code. Take it in here.
+second-take = Take it in
+second-here-title = Another person looks, here
+second-here-what = Hand the device over. Who looks must not be who did the work.
+second-who = Who looks?
+second-here-pin = The PIN of { $name }
+second-here-sign = Sign as { $name }
+second-means = Your signature says what you saw with your own eyes at these joints, and nothing more.
+second-new = Somebody new on this device
+second-name = Their name, as they sign
+second-pin = Their own PIN
+second-pin-hint = At least six digits, known to them alone.
+second-add = Make their key
+joint-good = As it should be
+joint-wanting = Wanting
+joint-note = What is wanting at “{ $joint }”?
+look-title = Look for somebody else
+look-what = Somebody worked on a machine and asks for your eyes. Take in the code that their phone shows under “Second look”.
+look-take = Open it
+look-how = Go to each joint and look, as if nobody had before you.
+look-own = This was asked from your own device. Whoever did the work cannot be the second pair of eyes.
+look-sign = Sign what you saw
+look-reply = Show them this
+look-reply-what = Their phone takes it in under “What they show back”. Only then does your look count there.
+look-code = Code with your signed look
+look-anew = Look for somebody else again
+code-camera = Use the camera
+code-camera-view = What the camera sees
+code-camera-off = Stop the camera
+code-no-camera = The camera cannot be used here.
+code-no-camera-hint = Allow it in the device’s settings, or choose a picture of the code, or paste its text.
+code-picture = Choose a picture of the code
+code-text = Or paste its text
+code-busy = Reading…
+code-copy = Copy as text
+code-copied = Copied.
+code-not-copied = It could not be copied. Open the text below and copy it by hand.
+code-share = Send it
+code-as-text = As text
+code-too-long = This is too long for a code. Send its text instead.
+
+## Labels
+
+machines-label = Open by its label
+machines-look = Look for somebody else
+label-title = Open by its label
+label-what = The label that sticks on a machine opens it here.
+label-open = Open it
+
+## What falls due, and what may wait
+
+due = Falls due
+due-none = Nothing is kept here yet.
+due-new = Add what falls due
+due-later = later:
+due-soon = soon:
+due-tolerated = over, still tolerated:
+due-over = over:
+due-title = What falls due?
+due-every = How often? Whichever comes first counts.
+due-days = Days
+due-done = Last done
+due-done-now = It was done now
+due-done-on = On
+due-tolerance = How much later is still tolerated, percent
+due-tolerance-hint = From the manual. 0 if nothing is said there.
+due-from-due = The next counts from when it was due, not from when it was done
+due-ended = It no longer falls due on this machine
+due-end = Sign that it ends
+due-sign = Sign this
+defer = May wait
+defer-may-wait = May it wait?
+defer-until = Until when, at most? Whichever comes first counts.
+defer-now = Now: { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h, { $flights ->
+    [one] one flight
+   *[other] { $flights } flights
+  }.
+defer-hours = Engine hours
+defer-flights = Flights in all
+defer-date = Day
+defer-condition = Under which condition may it fly?
+defer-condition-hint = Such as: solo only, no more than half throttle.
+defer-reason = Why may it wait?
+defer-means = Only whoever decides on the machine may sign this. Where the maker’s manual or local rules forbid flying with the defect, it may not wait.
+defer-sign = Sign that it may wait
+
+## Components
+
+components = Components with their own time
+components-none = None is kept apart from the machine yet.
+component-new = Fit a component
+component-off = taken off
+component-part = Which part is it?
+component-name = What do you call it?
+component-serial = Serial number
+component-brings = Time in service that it brings
+component-fit-sign = Sign that it is fitted
+component-where = Where does it go?
+component-take-off = Off this machine, on none
+component-to = To { $machine }
+component-keeps = Its own time in service goes with it.
+component-move-sign = Sign the move
+component-record = Its last record
+component-unknown = No such component
+component-unknown-hint = It is not on this machine any more. Go back to the machine.
+form-not-whole = { $words }: “{ $typed }” is not a whole number.
+form-not-whole-hint = Type whole digits only, such as 12.
