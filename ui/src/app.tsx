@@ -2,17 +2,42 @@
 //
 // Every screen's root carries `data-screen`, and what a journey touches carries `data-test`:
 //   first         name, pin, pin-twice, begin
-//   machines      walk, machine-ID, open-ID, verdict-ID, add-machine, to-verify, to-settings, empty-add, empty-demo
+//   machines      walk, log, work, machine-ID, open-ID, verdict-ID, add-machine, to-label, to-look, to-tools, to-verify,
+//                 to-settings, empty-add, empty-demo
 //   machine-form  machine-name, engine-ID, part-ID, serials, serial-ID, repacked, every-days, hours, flights, machine-note, pin, sign
-//   machine       to-verdict, walk-OCCASION, put-right-POINT, entry-KIND, limit-BAND, edit, export, exported
+//   machine       to-verdict, walk-OCCASION, put-right-POINT, defer-POINT, entry-KIND, limit-BAND, edit, to-tools, export,
+//                 exported, log, work, waiting, due-ID (data-standing), due-new, component-ID (data-fitted), component-new;
+//                 with open work: job (data-ready), job-lacks, job-plan, walk-after-service, job-second, job-release
+//   log           tank, minutes-15, -20, -30, -45, -60, log-other, log-times, log-meter, log-hours, log-flights, log-tanks,
+//                 log-note, log-typed, log-now, logged, waiting, log-done, log-undo
+//   work          job-JOB, to-plan, work-open
+//   plan          order-off, order-back, plan-renew, plan-count, plan-independent, plan-later, work-note, pin, sign
+//   release       pin, sign
 //   walk-map      go-on, to-summary, step-back, stop-STATION, station-STATION, point-POINT
 //   point         answer-ANSWER (with data-means), value, unit, key-0 … key-9, key-., key-erase, judged (data-means),
 //                 enter, photo, say-more, note, note-keep, leave or go-on, step-back, to-map; shows critical,
 //                 caution, last-time, said, noted, stepped-back
+//                 of a joint to tighten: no-number, to-limit, use-tool-TOOL, tool-new, setting, spread, against, adapter,
+//                 adapter-fitted, adapter-lever, adapter-length, adapter-unit, adapter-angle, eighths-0, -1, -2, -4,
+//                 eighths-more, eighths-less, eighths-plus, eighths-value, clicked, nut-back, torque-anew, other-tool,
+//                 moved, reading, reading-unit, reason, torque-done
 //   summary       preview (data-state), found-POINT, left-POINT, hurried-POINT, hold-to-sign, sign-with-pin, put-aside, step-back, more;
 //                 then sign-sheet: pin, key-0 … key-9, sign, sign-not-yet
 //   verdict       verdict (data-state), reason-RULE, to-machine
 //   put-right     how, pin, sign
+//   defer         defer-hours, defer-flights, defer-date, defer-condition, defer-reason, pin, sign
+//   due           due-title, due-hours, due-flights, due-tanks, due-days, due-done-now, due-done-on, due-done-hours,
+//                 due-done-flights, due-tolerance, due-from-due, due-ended, pin, sign
+//   component-new component-part, component-name, component-serial, component-hours, -flights, -tanks, pin, sign
+//   component     move-off, move-MACHINE, pin, sign
+//   second        code, code-copy, code-share, code-as-text, code-out, second-here, and the reader's
+//   second-here   who-DEVICE, joint-JOINT-serviceable, joint-JOINT-unserviceable, joint-JOINT-note, pin, sign, second-new,
+//                 second-name, second-pin, second-pin-twice, second-add
+//   look          the reader's; then look-joints: own, joint-… as above, pin, sign, look-anew; then look-reply: code, …
+//   label         the reader's: code-camera, code-view, code-camera-off, code-picture, code-text, code-take
+//   torque-tools  tool-TOOL (data-usable), tool-new
+//   tool-form     tool-name, tool-low, tool-high, tool-unit, tool-deviation, tool-calibrated, tool-every-days,
+//                 tool-every-cycles, tool-clicks, tool-dropped, pin, sign
 //   limit         source, low, high, unit, document, page, pin, sign
 //   record        signature (data-good), finding-POINT, otherwise-POINT, digest, payload
 //   otherwise     choice-ANSWER, reason, pin, sign

@@ -274,6 +274,7 @@ log-minutes = { $minutes ->
    *[other] { $minutes } min
   }
 log-other = otherwise
+log-times = One of the usual times
 log-tank = A tank was used up
 log-total = { $flights ->
     [one] One flight

@@ -47,7 +47,7 @@ export function JobDeeds({ page }: { page: MachinePage }) {
   return (
     <nav class="beside tight" aria-label={t("job-deeds")}>
       {job.ready && (
-        <a class="button go" href={to("machine", card.id, "release")} data-test="job-release">
+        <a class="button go whole-row" href={to("machine", card.id, "release")} data-test="job-release">
           {t("job-release")}
         </a>
       )}

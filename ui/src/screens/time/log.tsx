@@ -5,6 +5,7 @@ import { useDraft } from "../../drafts";
 import { useAct, useLoad } from "../../hooks";
 import { FaultNote } from "../../parts/fault";
 import { Page, Waiting } from "../../parts/page";
+import { MachinePicture } from "../../parts/plan";
 import { to } from "../../route";
 import type { MachinePage, Service } from "../../types";
 import { t } from "../../words";
@@ -47,11 +48,14 @@ export function LogTime({ machine }: { machine: string }) {
       screen="log"
       title={t("log-title", { machine: value.card.name })}
       back={back}
+      picture={other ? undefined : <MachinePicture />}
       foot={
         <>
           <FaultNote fault={deed.fault} />
           {logged ? (
             <Done machine={machine} busy={deed.busy} onUndo={undo} />
+          ) : other ? (
+            <button type="button" onClick={() => setOther(false)} data-test="log-times">{t("log-times")}</button>
           ) : (
             <>
               <label class="choice switch">
@@ -65,7 +69,7 @@ export function LogTime({ machine }: { machine: string }) {
                     <span>{t("log-minutes", { minutes })}</span>
                   </button>
                 ))}
-                <button type="button" class="duration" aria-expanded={other} onClick={() => setOther(!other)} data-test="log-other">
+                <button type="button" class="duration" onClick={() => setOther(true)} data-test="log-other">
                   <Clock minutes={0} />
                   <span>{t("log-other")}</span>
                 </button>

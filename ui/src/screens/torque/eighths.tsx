@@ -3,7 +3,8 @@ import { t } from "../../words";
 
 /** The core takes no more than two turns. */
 const MOST = 16;
-const NEAR = [0, 1, 2, 4];
+/** What has a button of its own. */
+export const NEAR = [0, 1, 2, 4];
 
 interface EighthsProps {
   nut: number;
@@ -23,7 +24,7 @@ export function Eighths({ nut, value, onValue }: EighthsProps) {
             class="eighth"
             aria-pressed={value === eighths}
             onClick={() => onValue(eighths)}
-            aria-label={turnWords(eighths)}
+            aria-label={eighths === 0 ? undefined : turnWords(eighths)}
             data-test={`eighths-${eighths}`}
           >
             <Turn eighths={eighths} />

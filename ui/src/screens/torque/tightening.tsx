@@ -9,7 +9,7 @@ import { moveOn } from "../../walking";
 import { t } from "../../words";
 import { AdapterForm } from "./adapter";
 import { adapterOf, ANEW, halfTyped, readingOf, type useBench } from "./bench";
-import { Eighths } from "./eighths";
+import { Eighths, NEAR } from "./eighths";
 import { Finish } from "./finish";
 import { Pattern } from "./pattern";
 import { Setting } from "./setting";
@@ -30,6 +30,8 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
   const clicked = steps.slice(0, draft.step).filter((step) => !next || step.stage === next.stage);
   const moved = next ? (draft.eighths[next.nut - 1] ?? null) : null;
   const wanting = next?.movement === true && moved === null;
+  // Below stands more than buttons: the drawing makes room.
+  const crowded = !next || (moved !== null && !NEAR.includes(moved));
   const unit = draft.readingUnit ?? ask.units[0]?.code;
 
   const click = () => {
@@ -85,7 +87,7 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
       walk={walk}
       place={place}
       picture={
-        <div class="bench">
+        <div class={`bench ${crowded ? "small" : ""}`}>
           {plan.value && <Setting view={plan.value} next={next} ask={ask} />}
           <Pattern positions={ask.positions} clicked={clicked} next={next} />
         </div>
