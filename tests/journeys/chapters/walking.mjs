@@ -82,7 +82,8 @@ export async function findsAStain(pilot, here) {
   });
   await pilot.page.locator(".photos .thumb").waitFor();
   await pilot.answer("watch");
-  assert.deepEqual(steps(here).slice(-3).map(({ step }) => step), ["noted", "pictured", "answered"]);
+  const kept = steps(here).filter(({ point }) => point === "cylinder-base").map(({ step }) => step);
+  assert.deepEqual(new Set(kept), new Set(["noted", "pictured", "answered"]));
 }
 
 /** A slip of the thumb, taken back at one tap; the slip stays in the history. */

@@ -1,5 +1,14 @@
 // What an eye and a thumb need, measured on the page as it is laid out.
-/* global document, getComputedStyle, innerWidth, innerHeight, NodeFilter */
+
+/** Waits until the page has come to rest: no style is on its way to another. */
+export const settled = (page) =>
+  page.evaluate(async () => {
+    const frame = () => new Promise(requestAnimationFrame);
+    for (let still = 0; still < 3; still++) {
+      await frame();
+      if (document.getAnimations().some(({ playState }) => playState === "running")) still = -1;
+    }
+  });
 
 /** What can be scrolled sideways, though nothing should be. */
 export const sideways = (page) =>
@@ -19,11 +28,31 @@ export const sideways = (page) =>
 /** Text that its own box cuts off. */
 export const cut = (page) =>
   page.evaluate(() =>
-    [...document.querySelectorAll("button, .button, .tool, label, h1, h2, p, input, select")]
+    [...document.querySelectorAll("button, .button, .tool, label, h1, h2, p, .digits:not(.pin), select")]
       .filter((element) => element.checkVisibility() && !element.classList.contains("unseen"))
       .filter((element) => element.scrollWidth > element.clientWidth + 2 && element.clientWidth > 0)
       .map((element) => `${element.outerHTML.slice(0, 120)}: ${element.scrollWidth} in ${element.clientWidth}`),
   );
+
+/** Short words that had to break in two: letters one under the other can't be read. */
+export const broken = (page) =>
+  page.evaluate(() => {
+    const LONGEST = 10; // a longer one may break where the screen is narrow
+    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const found = [];
+    while (texts.nextNode()) {
+      const text = texts.currentNode;
+      if (!text.parentElement.checkVisibility() || text.parentElement.closest(".unseen, .mono, textarea, .over-paint")) continue;
+      for (const { 0: word, index } of text.data.matchAll(/[\p{L}\p{N}]+/gu)) {
+        const range = document.createRange();
+        range.setStart(text, index);
+        range.setEnd(text, index + word.length);
+        const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+        if (word.length <= LONGEST && lines.size > 1) found.push(`${word} in ${text.parentElement.outerHTML.slice(0, 100)}`);
+      }
+    }
+    return found;
+  });
 
 /** What acts and is smaller than a gloved finger needs: 44 px, and 56 px high for answers. */
 export const tooSmall = (page) =>
@@ -32,7 +61,7 @@ export const tooSmall = (page) =>
     const inSentence = (element) =>
       element.matches("a") &&
       getComputedStyle(element).display === "inline" &&
-      [...element.parentElement.childNodes].some((node) => node !== element && node.nodeType === 3 && node.textContent.trim());
+      [...element.parentElement.childNodes].some((node) => node !== element && node.textContent.trim());
     const acting = [...document.querySelectorAll("a[href], button, summary, select, input, textarea")]
       .filter((element) => element.checkVisibility() && !inSentence(element))
       .map((element) => (element.matches("input") ? (element.closest("label") ?? element) : element));

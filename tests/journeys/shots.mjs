@@ -1,0 +1,79 @@
+// A picture of every screen into tests/shots: phone and wide, light and dark, letters twice as large, the real window.
+import { mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { test } from "node:test";
+import { fileURLToPath } from "node:url";
+import { browse, PHONE, WIDE } from "./help/browser.mjs";
+import { settled } from "./help/layout.mjs";
+import { PERSON, Pilot, PIN } from "./help/pilot.mjs";
+import { FIRST, populate, SCREENS } from "./help/screens.mjs";
+import { serve } from "./help/server.mjs";
+import { openWindow } from "./help/window.mjs";
+import { until, world } from "./help/world.mjs";
+
+const shots = fileURLToPath(new URL("../shots", import.meta.url));
+const LOOKS = [
+  { name: "phone-light", viewport: PHONE, colorScheme: "light" },
+  { name: "phone-dark", viewport: PHONE, colorScheme: "dark" },
+  { name: "wide-light", viewport: WIDE, colorScheme: "light" },
+  { name: "wide-dark", viewport: WIDE, colorScheme: "dark" },
+];
+const LARGE = [{ name: "phone-large-letters", viewport: PHONE, colorScheme: "light" }];
+
+rmSync(shots, { recursive: true, force: true });
+
+for (const [letters, looks] of [[1, LOOKS], [2, LARGE]])
+  test(`letters ${letters} times as large`, async (t) => {
+    let number = 0;
+    for (const [screens, fill] of [[FIRST, () => ({})], [SCREENS, populate]]) {
+      const here = world(t);
+      const ids = fill(here);
+      const server = await serve(here);
+      const pilot = new Pilot(await (await browse(t, { letters })).newPage());
+      await pilot.page.goto(server.address);
+      if (screens === SCREENS) await pilot.on("machines");
+      for (const [name, show] of screens) {
+        number += 1;
+        if (screens === SCREENS) await pilot.goTo("settings");
+        if (screens === SCREENS) await pilot.on("settings");
+        await show(pilot, ids);
+        for (const look of looks) {
+          await pilot.page.setViewportSize(look.viewport);
+          await pilot.page.emulateMedia({ colorScheme: look.colorScheme });
+          await settled(pilot.page);
+          const path = join(shots, look.name, `${String(number).padStart(2, "0")}-${name}.png`);
+          await pilot.page.screenshot({ path });
+        }
+        await pilot.page.setViewportSize(PHONE);
+      }
+    }
+  });
+
+test("the real window", async (t) => {
+  const here = world(t);
+  const pilot = await openWindow(here);
+  mkdirSync(join(shots, "window"), { recursive: true });
+  const shoot = async (name) =>
+    writeFileSync(join(shots, "window", `${name}.png`), Buffer.from(await pilot.driver.picture(), "base64"));
+  await pilot.on("first");
+  await shoot("1-first");
+  await pilot.type("name", PERSON);
+  await pilot.type("pin", PIN);
+  await pilot.type("pin-twice", PIN);
+  await pilot.tap("begin");
+  await pilot.tap("empty-demo");
+  await pilot.driver.one("h2 a");
+  await shoot("2-machines");
+  const machine = here.cli("machine", "list").said.find(({ engine }) => engine === "Bramble 125").id;
+  const places = [
+    ["3-walk-map", "walk", machine, "before-flight"],
+    ["4-point", "walk", machine, "before-flight", "point", "cylinder-base"],
+    ["5-point-measured", "walk", machine, "before-flight", "point", "throttle-free-travel"],
+    ["6-machine", "machine", machine],
+  ];
+  for (const [name, ...place] of places) {
+    await pilot.goTo(...place);
+    await until(name, async () => (await pilot.driver.all(`[data-screen="${name.replace(/^\d-|-measured$/g, "")}"]`)).length);
+    await shoot(name);
+  }
+});
