@@ -131,3 +131,49 @@ fn a_file_system_without_room() {
     assert_eq!(server.say("grow"), "grown");
     kept.go_on(&mut server, &mut chance);
 }
+
+/// A damaged database where there is no room for the rescue: told, and all as it was, so that the
+/// next start can try again.
+#[test]
+fn a_rescue_without_room_puts_everything_back() {
+    let folder = tempfile::tempdir().unwrap();
+    let (mut app, machines) = begun(&database(folder.path()));
+    let mut kept = Acknowledged::begin(&mut app, &machines[0].id);
+    let mut chance = Chance::seeded("rescue");
+    kept.keep_pictures(&mut app, &mut chance, 16);
+    drop(app);
+    // Torn in an index: everything can be rescued, and takes as much room again.
+    let path = database(folder.path());
+    let connection = rusqlite::Connection::open(&path).unwrap();
+    let root: u32 = connection
+        .query_row("SELECT rootpage FROM sqlite_schema WHERE name = 'record_chain'", [], |row| row.get(0))
+        .unwrap();
+    let root = root as usize;
+    drop(connection);
+    let mut bytes = std::fs::read(&path).unwrap();
+    bytes[(root - 1) * 4096..root * 4096].fill(0xa5);
+    assert!(bytes.len() > 1_000_000, "{}", bytes.len());
+    std::fs::write(&path, &bytes).unwrap();
+
+    let mut command = Command::new("bash");
+    // In 1 KiB blocks: the damaged file fits, a second of its size does not fit into the limit on files.
+    let blocks = (bytes.len() / 1024 / 2).to_string();
+    command.args(["-c", "trap '' XFSZ; ulimit -f \"$2\"; exec \"$0\" --data \"$1\" --json machine list"]);
+    command.arg(program()).arg(folder.path()).arg(blocks);
+    let told = command.env("WITNESSMARK_KEYCHAIN", "off").output().unwrap();
+    assert_eq!(told.status.code(), Some(2));
+    let fault: serde_json::Value = serde_json::from_slice(&told.stderr).unwrap();
+    assert!(["disk", "disk-full"].contains(&fault["kind"].as_str().unwrap()), "{fault}");
+    let names: Vec<String> = std::fs::read_dir(folder.path())
+        .unwrap()
+        .map(|entry| entry.unwrap().file_name().to_string_lossy().into_owned())
+        .filter(|name| name.ends_with(".db"))
+        .collect();
+    assert_eq!(names, ["witnessmark.db"]);
+    assert!(std::fs::read(&path).unwrap() == bytes);
+
+    // With room, the same start rescues all of it.
+    let mut app = witnessmark_host::open(folder.path()).unwrap();
+    assert!(app.start().unwrap().warning.is_some());
+    kept.is_kept(&mut app);
+}

@@ -51,8 +51,7 @@ fn a_device_is_named_by_its_thumbprint() {
 #[test]
 fn the_signature_of_rfc_8037_verifies_under_our_key() {
     let input = "eyJhbGciOiJFZERTQSJ9.RXhhbXBsZSBvZiBFZDI1NTE5IHNpZ25pbmc";
-    let signature =
-        "hgyY0il_MGCjP0JzlnLWG1PPOt7-09PGcvMg3AIbQR6dWbhijcNR4ki4iylGjg5BhVsPt9g7sVvpAr_MuM0KAg";
+    let signature = "hgyY0il_MGCjP0JzlnLWG1PPOt7-09PGcvMg3AIbQR6dWbhijcNR4ki4iylGjg5BhVsPt9g7sVvpAr_MuM0KAg";
     let bytes: [u8; 64] = from_base64url(signature).try_into().unwrap();
     let key = rfc8037_seed().jwk().verifying_key().unwrap();
     assert!(key.verify_strict(input.as_bytes(), &Signature::from_bytes(&bytes)).is_ok());

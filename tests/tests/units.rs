@@ -68,5 +68,8 @@ fn printed_factors_of_sp_811() {
     }
     // Between the temperatures the printed formulae are exact.
     let fahrenheit = |celsius: f64| Quantity::new(celsius, Unit::Celsius).to(Unit::Fahrenheit).unwrap().value;
-    assert_eq!([fahrenheit(0.0), fahrenheit(100.0), fahrenheit(-40.0)].map(|f| (f * 1e9).round() / 1e9), [32.0, 212.0, -40.0]);
+    assert_eq!(
+        [fahrenheit(0.0), fahrenheit(100.0), fahrenheit(-40.0)].map(|f| (f * 1e9).round() / 1e9),
+        [32.0, 212.0, -40.0]
+    );
 }

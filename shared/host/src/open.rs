@@ -28,8 +28,19 @@ pub fn open(folder: &Path) -> Result<App, Fault> {
         Ok(store) => App::new(store, Box::new(System::new())),
         Err(StoreFault::Damaged(_)) => {
             let aside = set_aside(&database, System::new().now().format("%Y%m%d-%H%M%S").to_string())?;
-            let mut store = Store::open(&path)?;
-            let rescued = store.rescue(&aside.to_string_lossy())?;
+            let rescue = || {
+                let mut store = Store::open(&path)?;
+                let rescued = store.rescue(&aside.to_string_lossy())?;
+                Ok::<_, StoreFault>((store, rescued))
+            };
+            let (store, rescued) = match rescue() {
+                Ok(done) => done,
+                Err(why) => {
+                    // Half a rescue must not be taken for all there was: the next start tries again.
+                    put_back(&aside, &database)?;
+                    return Err(why.into());
+                }
+            };
             let mut app = App::new(store, Box::new(System::new()))?;
             app.warn_of_rescue(&rescued, &aside.display().to_string());
             Ok(app)
@@ -38,17 +49,39 @@ pub fn open(folder: &Path) -> Result<App, Fault> {
     }
 }
 
-/// Moves the damaged file, and what SQLite keeps beside it, out of the way.
+/// Moves the damaged file out of the way, to a name that nothing has yet.
 fn set_aside(database: &Path, stamp: String) -> Result<PathBuf, Fault> {
-    let aside = database.with_file_name(format!("witnessmark.damaged-{stamp}.db"));
-    for suffix in ["", "-wal", "-shm"] {
-        let with = |path: &Path| PathBuf::from(format!("{}{suffix}", path.display()));
-        let from = with(database);
+    let named = |end: String| database.with_file_name(format!("witnessmark.damaged-{stamp}{end}.db"));
+    let mut aside = named(String::new());
+    let mut number = 2;
+    while aside.exists() {
+        aside = named(format!("-{number}"));
+        number += 1;
+    }
+    move_all(database, &aside)?;
+    Ok(aside)
+}
+
+/// Undoes that; what was begun in its place holds nothing that it doesn't.
+fn put_back(aside: &Path, database: &Path) -> Result<(), Fault> {
+    for begun in files_of(database).into_iter().filter(|file| file.exists()) {
+        fs::remove_file(&begun).map_err(|why| fault(&begun, why))?;
+    }
+    move_all(aside, database)
+}
+
+fn move_all(from: &Path, to: &Path) -> Result<(), Fault> {
+    for (from, to) in files_of(from).iter().zip(files_of(to)) {
         if from.exists() {
-            fs::rename(&from, with(&aside)).map_err(|why| fault(&from, why))?;
+            fs::rename(from, to).map_err(|why| fault(from, why))?;
         }
     }
-    Ok(aside)
+    Ok(())
+}
+
+/// A database and what SQLite keeps beside it.
+fn files_of(database: &Path) -> [PathBuf; 3] {
+    ["", "-wal", "-shm"].map(|suffix| PathBuf::from(format!("{}{suffix}", database.display())))
 }
 
 /// Writes a file for the person where they will find it: the system's folder for downloads, else

@@ -13,6 +13,7 @@ mod photos;
 mod records;
 mod rescue;
 mod settings;
+mod sound;
 
 pub use derived::{Mark, Told};
 pub use drafts::{Draft, DraftState};

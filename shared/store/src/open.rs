@@ -1,8 +1,9 @@
 //! Opening the database, its format, and transactions.
 
+use rusqlite::config::DbConfig;
 use rusqlite::{Connection, Transaction, TransactionBehavior};
 
-use crate::StoreFault;
+use crate::{StoreFault, sound};
 
 /// One file per format, applied in order; the file's `user_version` counts those applied.
 const MIGRATIONS: &[&str] = &[include_str!("../schema/0001.sql"), include_str!("../schema/0002.sql")];
@@ -31,6 +32,8 @@ impl Store {
     /// of a newer version; neither is touched.
     pub fn open(path: &str) -> Result<Self, StoreFault> {
         let mut connection = Connection::open(path)?;
+        // Closing would else write the log beside the file into it, and a damaged file is left as it is.
+        connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
         // Before anything is written: is it ours, sound, and of a format that we know?
         let found: u32 = connection.query_row("PRAGMA user_version", [], |row| row.get(0))?;
         let known = u32::try_from(MIGRATIONS.len()).unwrap_or(u32::MAX);
@@ -43,7 +46,11 @@ impl Store {
             if sound != "ok" {
                 return Err(StoreFault::Damaged(sound));
             }
+            if found == known {
+                sound::check(&connection)?;
+            }
         }
+        connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
         connection.execute_batch(
             "PRAGMA journal_mode = WAL;         -- a reader never waits for a writer
              PRAGMA synchronous = FULL;         -- an answer acknowledged survives the battery falling out
@@ -56,13 +63,17 @@ impl Store {
         // Read again under the lock: another process may have been first.
         let found: u32 = transaction.query_row("PRAGMA user_version", [], |row| row.get(0))?;
         for migration in MIGRATIONS.iter().skip(found as usize) {
-            transaction.execute_batch(migration)?;
+            transaction.execute_batch(migration).map_err(|fault| match fault.into() {
+                // The tables are there already: the number that says so was damaged.
+                StoreFault::Other(why) => StoreFault::Damaged(why),
+                other => other,
+            })?;
         }
         transaction.pragma_update(None, "user_version", known)?;
         transaction.commit()?;
         let mut store = Self { connection };
         store.write(|tx| {
-            if tx.setting("derived")?.as_deref() != Some(DERIVED) {
+            if tx.setting("derived")?.as_deref() != Some(DERIVED) || !tx.derived_reads()? {
                 tx.rebuild()?;
                 tx.set("derived", DERIVED)?;
             }

@@ -93,6 +93,13 @@ impl Acknowledged {
         panic!("there is always more room");
     }
 
+    /// So many pictures, with room enough.
+    pub fn keep_pictures(&mut self, phone: &mut impl Phone, chance: &mut Chance, count: usize) {
+        for point in self.points.clone().iter().take(count) {
+            self.picture(phone, point, chance).unwrap();
+        }
+    }
+
     /// One answer at random.
     pub fn answer(
         &mut self,
