@@ -172,7 +172,7 @@ proptest! {
         let measured = |list: &List| -> Vec<ResolvedBand> {
             list.points().filter_map(|p| match &p.ask {
                 Ask::Value { band, .. } => Some(band.clone()),
-                Ask::Words { .. } => None,
+                Ask::Words { .. } | Ask::Torque { .. } => None,
             }).collect()
         };
         prop_assert!(measured(&before).iter().all(|band| !band.confirmed() && band.critical));
