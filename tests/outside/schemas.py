@@ -19,6 +19,7 @@ CATALOGUE = pathlib.Path(__file__).resolve().parents[2] / "shared" / "catalogue"
 
 # Which files each schema is for.
 FILES = {
+    "assembly.json": "assembly/*.toml",
     "engine.json": "engines/*.toml",
     "fragment.json": "fragments/*.toml",
     "stations.json": "stations.toml",

@@ -5,6 +5,7 @@ mod bolt_limit;
 mod clamp_load;
 mod convert;
 mod prevailing;
+mod refit;
 mod strip_area;
 mod tightening_plan;
 mod torque_at_fastener;
@@ -41,6 +42,7 @@ const ALL: &[Computation] = &[
     clamp_load::IT,
     strip_area::IT,
     tightening_plan::IT,
+    refit::IT,
     convert::IT,
 ];
 
