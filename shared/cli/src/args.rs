@@ -34,22 +34,32 @@ macro_rules! verbs {
     };
 }
 
+// In the order of the help: from a bare machine to flying, then what follows a service, then
+// papers and files, then what authors and programs ask.
 verbs! {
-    Machine machine;
     Demo demo;
+    Machine machine;
     Points points;
     Walk walk;
     Verdict verdict;
     Show show;
     Record record;
-    Rectify rectify;
-    Correct correct;
+    Defect defect;
+    Flight flight;
+    Due due;
+    Job job;
+    SecondLook second_look;
+    Release release;
+    Tool tool;
+    Component component;
+    Person person;
     ConfirmLimit confirm_limit;
+    Correct correct;
     PutAside put_aside;
     Export export;
     Verify verify;
+    ServeUi serve_ui;
+    Compute compute;
     Validate validate;
     Rebuild rebuild;
-    Compute compute;
-    ServeUi serve_ui;
 }

@@ -12,11 +12,18 @@ use crate::voice::Voice;
 /// Longest PIN file read, bytes: more is another file given by mistake.
 const LONGEST: u64 = 4096;
 
-/// How a signing verb gets its PIN.
+/// How a PIN is given.
 #[derive(clap::Args)]
-pub struct Signing {
+pub struct PinFile {
     #[arg(long, value_name = "FILE")]
     pin_file: Option<PathBuf>,
+}
+
+/// How a verb signs as this data folder's own person.
+#[derive(clap::Args)]
+pub struct Signing {
+    #[command(flatten)]
+    pin: PinFile,
     #[arg(long, value_name = "NAME")]
     signatory: Option<String>,
 }
@@ -28,7 +35,7 @@ pub struct Pin {
     voice: Voice,
 }
 
-impl Signing {
+impl PinFile {
     /// Finds the PIN's source, before anything else is asked of the person.
     pub fn source(&self, session: &Session) -> Result<Pin, Fault> {
         let read = self.pin_file.as_deref().map(read).transpose()?;
@@ -37,6 +44,13 @@ impl Signing {
         }
         Ok(Pin { read, voice: session.voice() })
     }
+}
+
+impl Signing {
+    /// Finds the PIN's source, before anything else is asked of the person.
+    pub fn source(&self, session: &Session) -> Result<Pin, Fault> {
+        self.pin.source(session)
+    }
 
     /// The PIN. Where nobody signs in this data folder yet, makes the key first and says so.
     pub fn pin(&self, pin: &Pin, app: &mut App) -> Result<String, Fault> {
@@ -44,7 +58,7 @@ impl Signing {
             (Some(person), Some(given)) if person.name != given.trim() => {
                 Err(Fault::new("signatory-other").text("name", person.name).text("given", given))
             }
-            (Some(person), _) => pin.get(&app.say(&Said::new("cli-pin").text("name", person.name))),
+            (Some(person), _) => pin.of(app, &person.name),
             (None, _) => self.begin(pin, app),
         }
     }
@@ -53,10 +67,7 @@ impl Signing {
         let name = self.signatory.clone().or_else(|| std::env::var("USER").ok());
         let name = name.filter(|name| !name.trim().is_empty());
         let name = name.unwrap_or_else(|| app.say(&Said::new("cli-owner")));
-        let chosen = pin.get(&app.say(&Said::new("cli-pin-new").text("name", &name)))?;
-        if pin.read.is_none() && pin.get(&app.say(&Said::new("cli-pin-again")))? != chosen {
-            return Err(Fault::new("pins-differ"));
-        }
+        let chosen = pin.chosen(app, &name)?;
         if let Some(person) = app.begin(name, chosen.clone())?.person {
             let begun = Said::new("cli-begun").text("name", person.name).text("device", person.device);
             pin.voice.note(&app.say(&begun));
@@ -70,6 +81,20 @@ impl Pin {
     pub fn may_be_asked_again(&self, fault: &Fault) -> bool {
         let slips = ["pin-wrong", "pin-wait", "pin-weak", "pins-differ"];
         self.read.is_none() && slips.contains(&fault.kind)
+    }
+
+    /// The PIN of this person.
+    pub fn of(&self, app: &App, name: &str) -> Result<String, Fault> {
+        self.get(&app.say(&Said::new("cli-pin").text("name", name)))
+    }
+
+    /// A PIN that this person chooses now.
+    pub fn chosen(&self, app: &App, name: &str) -> Result<String, Fault> {
+        let chosen = self.get(&app.say(&Said::new("cli-pin-new").text("name", name)))?;
+        if self.read.is_none() && self.get(&app.say(&Said::new("cli-pin-again")))? != chosen {
+            return Err(Fault::new("pins-differ"));
+        }
+        Ok(chosen)
     }
 
     fn get(&self, prompt: &str) -> Result<String, Fault> {

@@ -1,5 +1,6 @@
-//! Values as a person types them.
+//! Values and days as a person types them.
 
+use chrono::NaiveDate;
 use witnessmark_app::Fault;
 use witnessmark_core::units::{Quantity, Unit};
 
@@ -14,6 +15,11 @@ pub fn quantity(text: &str, usual: Option<Unit>) -> Result<Quantity, Fault> {
         (unit, _) => named(unit).ok_or_else(|| no_value(text))?,
     };
     Ok(Quantity::new(value, unit))
+}
+
+/// Reads a day as `2026-05-02`.
+pub fn day(text: &str) -> Result<NaiveDate, Fault> {
+    text.trim().parse().map_err(|_| Fault::new("day").text("day", text))
 }
 
 fn named(name: &str) -> Option<Unit> {

@@ -2,7 +2,8 @@
 
 use std::path::PathBuf;
 
-use witnessmark_app::{App, Fault, FaultView};
+use chrono::NaiveDate;
+use witnessmark_app::{App, Fault, FaultView, Platform};
 use witnessmark_host::System;
 
 use crate::voice::Voice;
@@ -24,6 +25,11 @@ impl Session {
     /// How this run speaks beside its answer.
     pub fn voice(&self) -> Voice {
         Voice::new(self.json)
+    }
+
+    /// The day it is, where this runs.
+    pub fn today() -> NaiveDate {
+        System::new().now().date_naive()
     }
 
     /// The app over the data folder.

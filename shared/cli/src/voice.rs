@@ -6,21 +6,32 @@ use witnessmark_app::Fault;
 
 use crate::{reply, told};
 
-/// Where prompts go: standard output, or standard error when the answer there is JSON.
+/// Where prompts go: standard output, or standard error when what is there goes elsewhere.
 #[derive(Clone, Copy)]
 pub struct Voice {
     json: bool,
+    beside: bool,
 }
 
 impl Voice {
     /// The voice of a run whose answer is, or isn't, for programs.
     pub fn new(json: bool) -> Self {
-        Self { json }
+        Self { json, beside: json }
+    }
+
+    /// The voice of a run whose answer is handed on as it stands, to a file or to another program.
+    pub fn beside(self) -> Self {
+        Self { beside: true, ..self }
+    }
+
+    /// Whether the answer is for programs, which nobody can ask back.
+    pub fn for_programs(self) -> bool {
+        self.json
     }
 
     /// Says lines.
     pub fn say(self, text: &str) -> Result<(), Fault> {
-        if self.json {
+        if self.beside {
             told::aside(text);
             return Ok(());
         }
@@ -46,7 +57,7 @@ impl Voice {
     pub fn ask(self, prompt: &str) -> Result<Option<String>, Fault> {
         let unreadable =
             |why: std::io::Error| Fault::new("file").text("file", "standard input").text("why", why);
-        let prompted = if self.json {
+        let prompted = if self.beside {
             write!(std::io::stderr(), "{prompt} ")
         } else {
             let mut out = std::io::stdout().lock();

@@ -83,7 +83,7 @@ fn a_defect_grounds_until_it_is_put_right() {
     assert_eq!(verdict.code, 1);
     assert!(verdict.out.contains("cylinder-base") && verdict.out.contains("To clear it"), "{verdict:?}");
 
-    let how = ["rectify", "Own", "cylinder-base", "--how", "New base gasket", "--pin-file", &pin];
+    let how = ["defect", "rectify", "Own", "cylinder-base", "--how", "New base gasket", "--pin-file", &pin];
     assert_eq!(desk.run(&how).code, 0);
     assert_eq!(desk.run(&["verdict", "Own"]).code, 0);
     // What is put right is no longer there to be put right.

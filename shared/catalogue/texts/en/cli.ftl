@@ -3,35 +3,67 @@
 ## Help: verbs
 
 help = Walk round your machine before you fly, sign what you saw, and get a verdict with its reasons.
+help-demo = Add the invented machines, for trying out
 help-machine = Register machines, describe them anew, list them
 help-machine-add = Register a machine (signed)
 help-machine-change = Describe a machine anew (signed); what you do not give stays as it was
 help-machine-list = List all machines, those that need you first
 help-machine-engines = List the engine types, and the parts of a machine with each
-help-demo = Add the invented machines, for trying out
 help-points = Show the points of a machine's list, with their answers
 help-walk = Walk a list point by point, and sign it (exit 1: grounded)
 help-verdict = Say whether a machine may fly, and why (exit 1: grounded)
-help-show = Show a machine: what is open, its limits, what happened
+help-show = Show a machine: what is open and due, its components and limits, what happened
 help-record = Lay a record open (exit 1: its signature is not good)
-help-rectify = Sign that what is open at a point was put right
-help-correct = Sign a later word on a finding; the first one stays as it was signed
+help-defect = What is open on a machine: list it, put it right, or let it wait
+help-defect-list = List what is open: defects, and what is to be watched
+help-defect-rectify = Sign that what is open at a point was put right
+help-defect-defer = Sign that a defect may wait, within limits and under a condition
+help-flight = Log time in service after landing
+help-flight-log = Log hours, flights and tanks, or the hour meter's reading; it is signed with your next signature
+help-flight-undo = Take back the time logged last, while nobody has signed it
+help-due = What falls due by hours, flights, tanks or days
+help-due-list = List what falls due on a machine, nearest first
+help-due-keep = Keep something that falls due again and again, or change it (signed)
+help-due-done = Sign that it was done: now, or when you say
+help-due-end = Sign that it is no longer kept
+help-job = Work on a machine: from what you did to the list that follows it
+help-job-choices = List the jobs that can be done on a machine
+help-job-plan = Show what jobs mean: what comes off and goes back in which order, what to renew, what follows
+help-job-begin = Sign that work was begun; the machine stays on the ground until it is released
+help-second-look = Another person looks at a job's critical joints, from another phone or folder, or here
+help-second-look-ask = Print the text to hand to the other person
+help-second-look-look = Look at what another person asks, sign what you see, print the text to hand back
+help-second-look-take = Take the text that the other person handed back
+help-second-look-here = Let another person of this data folder look, and sign with their own PIN
+help-release = Sign that a job's inspections are complete (exit 1: something is lacking)
+help-tool = Torque tools: range, calibration, whether they may be used
+help-tool-add = Register a torque tool (signed)
+help-tool-change = Describe a torque tool anew (signed): calibrated again, dropped
+help-tool-list = List the torque tools, and whether each may be used today
+help-component = Components with a time in service of their own
+help-component-fit = Fit a component that is new here, with the time it brings (signed)
+help-component-move = Take a component off one machine and fit it to another (signed)
+help-component-off = Take a component off a machine (signed)
+help-person = Other people who sign in this data folder
+help-person-add = Add another person, with a key and PIN of their own
+help-person-list = List the other people
 help-confirm-limit = Sign a limit as the maker's manual has it
+help-correct = Sign a later word on a finding; the first one stays as it was signed
 help-put-aside = Close a list without signing it; its answers are kept, unsigned
 help-export = Write a machine's records to a file that anybody can verify
 help-verify = Check files of records with nothing but the files (exit 1: something is wrong)
+help-serve-ui = Show the screens in a browser on this machine
+help-compute = Compute one thing: JSON from standard input, JSON to standard output
 help-validate = Check data sheets, lists of points, words and drawings (exit 1: something is wrong)
 help-rebuild = Derive everything anew from the signed records
-help-compute = Compute one thing: JSON from standard input, JSON to standard output
-help-serve-ui = Show the screens in a browser on this machine
 
 ## Help: what follows a verb
 
 help-arg-data = The folder with your machines and your key; without it, “witnessmark” among your own data
 help-arg-json = Answer in JSON, for programs
 help-arg-machine = The machine's name or id, or the beginning of either
-help-arg-occasion = Which list: before-flight or second-flight
-help-arg-answers = Answers from a JSON file: point id to answer id, or to a value with its unit
+help-arg-occasion = Which list: before-flight, second-flight, or after-service once a job is begun
+help-arg-answers = Answers from a JSON file: point id to answer id, to a value with its unit, or to tool and eighths
 help-arg-leave-missing = Sign although mandatory points have no answer in the file: that grounds the machine
 help-arg-no-sign = Stop before signing; what was answered is kept
 help-arg-pin-file = A file whose first line is the PIN; without it you are asked
@@ -53,6 +85,48 @@ help-arg-reason = Why the first word was wrong, in a sentence
 help-arg-band = The limit's id; “show” names them
 help-arg-low = Lower end, a number with its unit, as "125 lbf.in"
 help-arg-high = Upper end
+help-arg-did = What was done; “job choices” names the jobs; may be more than one
+help-arg-ran = Hours run since the last entry
+help-arg-flown = Flights since the last entry
+help-arg-tank = A tank of fuel was used up; may be given more than once
+help-arg-reading = The hour meter's reading, in place of the hours run
+help-arg-title = What is to be done; the title of a kept one changes that one
+help-arg-item = What is kept: its title or id, or the beginning of either
+help-arg-every-hours = Due again after so many engine hours
+help-arg-every-flights = Due again after so many flights
+help-arg-every-tanks = Due again after so many tanks
+help-arg-every-days = Due again after so many days; of several, whichever comes first
+help-arg-tolerance = How much later is still tolerated, percent of the interval
+help-arg-from-due = Count the next from when it was due, not from when it was done
+help-arg-done-hours = Engine hours when it was last done; now, until you say
+help-arg-done-flights = Flights when it was last done
+help-arg-done-on = The day on which it was last done, as 2026-04-30
+help-arg-until-hours = Engine hours up to which it may wait
+help-arg-until-flights = Number of flights up to which it may wait
+help-arg-until-date = The last day on which it may wait, as 2026-04-30
+help-arg-condition = How it may be flown meanwhile
+help-arg-why-wait = Why it may wait
+help-arg-text = The text from the other person, or @FILE that holds it; @- for standard input
+help-arg-joint = What is seen at a joint; give one for each, or none to be asked
+help-arg-person = Who looks; “person list” names them
+help-arg-person-name = What others know this person by
+help-arg-tool = The tool's name or id, or the beginning of either
+help-arg-tool-name = What you call the tool, or its number
+help-arg-mark-low = Lowest marked value with its unit, as "5 N.m"
+help-arg-mark-high = Highest marked value, in the same unit
+help-arg-deviation = Permissible deviation, percent of the reading; that of the standard until you say
+help-arg-calibrated = The date on its certificate, as 2026-04-30
+help-arg-calibrate-days = Days between calibrations
+help-arg-calibrate-clicks = Clicks between calibrations
+help-arg-clicks = Clicks since the last calibration
+help-arg-dropped = It was dropped or forced since
+help-arg-part = Which part of the machine it is; “machine engines” names them
+help-arg-component = The component's name, serial number or id
+help-arg-component-name = What you call the component
+help-arg-serial-number = Its serial number
+help-arg-own-hours = Hours it has run before
+help-arg-own-flights = Flights it has made before
+help-arg-other-machine = The machine it is fitted to
 help-arg-document = The manual and its issue
 help-arg-page = The page
 help-arg-to = The file to write; - for standard output
@@ -97,6 +171,9 @@ cli-tightened = tightened: joint { $joint }, { $nuts ->
 cli-measured = a value, in { $unit }; good: { $band }
 cli-open = Open:
 cli-limits = Limits:
+cli-job = Work not released:
+cli-due = What falls due:
+cli-components = Components:
 cli-timeline = What happened, latest first:
 
 ## What an answer means
@@ -155,6 +232,68 @@ cli-put-aside = Put aside: { $list }, { $done ->
    *[other] { $done } answers
   } kept, unsigned.
 
+## Time, and what falls due
+
+cli-logged = Logged; it counts at once.
+cli-log-undone = The last entry is taken back.
+cli-waiting = { $entries ->
+    [one] One entry of time waits
+   *[other] { $entries } entries of time wait
+  } for the next signature.
+cli-nothing-due = Nothing is kept as falling due. “due keep” adds something.
+cli-due-later = later
+cli-due-soon = soon
+cli-due-tolerated = past due, still tolerated
+cli-due-over = over
+cli-due-kept = Kept and signed.
+cli-due-done = Done and signed; it counts from there.
+cli-due-ended = Signed: it is no longer kept.
+cli-nothing-open = Nothing is open.
+cli-deferred = It may wait, signed.
+
+## Work
+
+cli-take-off = Taking apart:
+cli-plan-part-off = { $words }: off
+cli-plan-joint-undone = { $words }: undo
+cli-plan-part-on = { $words }: on
+cli-plan-joint-done-up = { $words }: do up
+cli-refit = Refitting:
+cli-renew = Renew:
+cli-count-tools = Count back:
+cli-independent = Another person must look at:
+cli-follow-ups = Falls due later:
+cli-plan-points = { $points ->
+    [one] One point
+   *[other] { $points } points
+  } on the list after it.
+cli-job-begun = Begun and signed. The machine stays on the ground until “release”. Next: “walk MACHINE --occasion after-service”.
+cli-job-ready = Nothing is lacking: it may be released.
+cli-job-independent = Another person looks at: { $joint } [{ $id }]
+cli-not-released = It cannot be released yet:
+cli-released = Released and signed.
+cli-second-asked = Hand this text to the other person; they answer it with “second-look look”.
+cli-second-what = Another person asks you to look at { $machine }: { $title }.
+cli-prompt-joint = { $joint }: good (g) or wanting (w), and a word more if you like >
+cli-second-signed = Signed. Hand this text back; it is taken with “second-look take”.
+cli-second-taken = Taken: another person has looked.
+cli-second-here = Signed: another person has looked.
+cli-person-added = { $name } signs in this data folder too, with a PIN of their own.
+cli-no-people = Nobody else signs in this data folder. “person add” adds somebody.
+cli-tool = { $low } to { $high }, ±{ $deviation } %, { $clicks ->
+    [one] one click
+   *[other] { $clicks } clicks
+  } since its calibration
+cli-tool-usable = May be used.
+cli-tool-refused = May not be used.
+cli-no-tools = No torque tool is here yet. Add yours with “tool add”.
+cli-tool-added = Registered and signed.
+cli-tool-changed = Described anew and signed.
+cli-component-off = {" "}(off)
+cli-component-fitted = Fitted and signed.
+cli-component-moved = Taken off, fitted to the other machine, and signed.
+cli-component-taken-off = Taken off and signed.
+
 ## Verdicts and records
 
 cli-state-fit = fit
@@ -207,6 +346,12 @@ fault-not-named = There is no “{ $what }” among these: { $known }
     .hint = Give the id, the name, or the beginning of either.
 fault-ambiguous-name = “{ $what }” fits more than one: { $which }
     .hint = Give more of the id, or the whole name.
+fault-joints-untold = Nothing was said of: { $joints }
+    .hint = Say --joint JOINT=good or --joint JOINT=wanting for each of them.
+fault-joint-unreadable = “{ $text }” says nothing of a joint.
+    .hint = Say JOINT=good or JOINT=wanting.
+fault-tool-unchanged = The tool is described like that already.
+    .hint = Give what is to be changed; nothing was signed.
 fault-eighths = “{ $text }” is no number of eighths of a turn.
     .hint = Type a whole number: 0 if it clicked at once, 2 for a quarter of a turn.
 fault-adapter = “{ $text }” is no adapter.

@@ -1,18 +1,48 @@
 //! The verbs, one a file.
 
+/// Ties the verbs of a group to their modules, so that a new one is one line and one file.
+macro_rules! group {
+    ($($name:ident $module:ident;)*) => {
+        #[derive(clap::Args)]
+        pub struct Args {
+            #[command(subcommand)]
+            verb: Verb,
+        }
+
+        #[derive(clap::Subcommand)]
+        enum Verb { $($name($module::Args),)* }
+
+        pub fn run(
+            args: Args,
+            session: &mut crate::session::Session,
+        ) -> Result<crate::reply::Reply, witnessmark_app::Fault> {
+            match args.verb { $(Verb::$name(args) => $module::run(args, session),)* }
+        }
+    };
+}
+use group;
+
+pub mod component;
 pub mod compute;
 pub mod confirm_limit;
 pub mod correct;
+pub mod defect;
 pub mod demo;
+pub mod due;
 pub mod export;
+pub mod flight;
+pub mod job;
 pub mod machine;
+pub mod person;
 pub mod points;
 pub mod put_aside;
 pub mod rebuild;
 pub mod record;
-pub mod rectify;
+pub mod release;
+pub mod second_look;
 pub mod serve_ui;
 pub mod show;
+pub mod tool;
 pub mod validate;
 pub mod verdict;
 pub mod verify;

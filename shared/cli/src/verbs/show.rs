@@ -1,10 +1,11 @@
-//! `show`: a machine with what is open, its limits and what happened.
+//! `show`: a machine with what is open and due, its components, its limits and what happened.
 
 use witnessmark_app::views::MachinePage;
 use witnessmark_app::{App, Fault};
 use witnessmark_core::said::Said;
 
 use super::verdict::record;
+use super::{component, defect, due, job};
 use crate::reply::Reply;
 use crate::session::Session;
 
@@ -29,12 +30,11 @@ pub fn in_words(app: &App, page: &MachinePage) -> String {
             lines.iter().for_each(|line| text.push_str(&format!("  {line}\n")));
         }
     };
-    let open = page.open.iter().map(|open| {
-        let means = app.say(&Said::new(super::means(open.means)));
-        let record = record(app, Some(&open.record));
-        format!("{}: {}: {} ({means}), {}{record}", open.point, open.title, open.words, open.since)
-    });
-    part("cli-open", open.collect());
+    part("cli-open", defect::in_words(app, &page.open));
+    let job = page.job.as_ref().map(|job| job::in_words(app, job)).unwrap_or_default();
+    part("cli-job", job.lines().map(str::to_owned).collect());
+    part("cli-due", due::in_words(app, &page.due));
+    part("cli-components", component::in_words(app, &page.components));
     let limits = page
         .limits
         .iter()

@@ -2,6 +2,8 @@
 
 #![allow(dead_code, clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
+pub mod workshop;
+
 use std::io::Write;
 use std::path::PathBuf;
 use std::process::{Command, Stdio};
@@ -10,6 +12,15 @@ use serde_json::{Map, Value, json};
 use tempfile::TempDir;
 
 pub const PIN: &str = "271828";
+/// The torque tool's name.
+pub const WRENCH: &str = "Wrench 2";
+
+/// A day so long ago, as it is typed.
+pub fn days_ago(days: u64) -> String {
+    let since = std::time::SystemTime::now().duration_since(std::time::UNIX_EPOCH).unwrap();
+    let day = chrono::DateTime::from_timestamp(since.as_secs() as i64, 0).unwrap().date_naive();
+    (day - chrono::Days::new(days)).to_string()
+}
 
 /// What a run gave back.
 #[derive(Debug)]
@@ -115,24 +126,20 @@ impl Desk {
     /// An answers file in which every point of the list is serviceable, or in the middle of its
     /// band; then changed by the test.
     pub fn answers(&self, machine: &str, change: impl FnOnce(&mut Map<String, Value>)) -> String {
-        let listed = self.json(&["points", machine]);
-        let mut answers = Map::new();
-        for point in listed["points"].as_array().unwrap() {
-            let ask = &point["ask"];
-            let answer = if ask["by"] == "words" {
-                let good = |answer: &&Value| answer["means"] == "serviceable";
-                ask["answers"].as_array().unwrap().iter().find(good).unwrap()["id"].clone()
-            } else {
-                let (low, high) = (ask["low"].as_f64(), ask["high"].as_f64());
-                let value = match (low, high) {
-                    (Some(low), Some(high)) => (low + high) / 2.0,
-                    // Where nobody knows the limit, any value is written down.
-                    (low, high) => low.or(high.map(|high| high / 2.0)).unwrap_or(1.0),
-                };
-                json!({ "value": value, "unit": ask["units"][0]["code"] })
-            };
-            answers.insert(point["id"].as_str().unwrap().to_owned(), answer);
-        }
+        self.answers_to(machine, "before-flight", change)
+    }
+
+    /// The same for any list.
+    pub fn answers_to(
+        &self,
+        machine: &str,
+        occasion: &str,
+        change: impl FnOnce(&mut Map<String, Value>),
+    ) -> String {
+        let listed = self.json(&["points", machine, "--occasion", occasion]);
+        let points = listed["points"].as_array().unwrap().iter();
+        let mut answers =
+            points.map(|point| (point["id"].as_str().unwrap().to_owned(), good(point))).collect();
         change(&mut answers);
         self.write("answers.json", &Value::Object(answers).to_string())
     }
@@ -151,4 +158,30 @@ impl Desk {
         assert_eq!(self.run(&["export", "Own", &file]).code, 0);
         std::fs::read_to_string(file).unwrap()
     }
+}
+
+/// The answer that is serviceable; the middle of a band; every nut moved by one eighth.
+fn good(point: &Value) -> Value {
+    let ask = &point["ask"];
+    match ask["by"].as_str().unwrap() {
+        "words" => {
+            let good = |answer: &&Value| answer["means"] == "serviceable";
+            ask["answers"].as_array().unwrap().iter().find(good).unwrap()["id"].clone()
+        }
+        "torque" => tightened(ask["nuts"].as_u64().unwrap() as usize),
+        _ => {
+            let (low, high) = (ask["low"].as_f64(), ask["high"].as_f64());
+            let value = match (low, high) {
+                (Some(low), Some(high)) => (low + high) / 2.0,
+                // Where nobody knows the limit, any value is written down.
+                (low, high) => low.or(high.map(|high| high / 2.0)).unwrap_or(1.0),
+            };
+            json!({ "value": value, "unit": ask["units"][0]["code"] })
+        }
+    }
+}
+
+/// A joint tightened with [`WRENCH`], every nut by one eighth.
+pub fn tightened(nuts: usize) -> Value {
+    json!({ "tool": WRENCH, "eighths": vec![1; nuts] })
 }

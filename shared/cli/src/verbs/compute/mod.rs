@@ -4,6 +4,7 @@ mod bands;
 mod bolt_limit;
 mod clamp_load;
 mod convert;
+mod due;
 mod prevailing;
 mod refit;
 mod strip_area;
@@ -43,6 +44,7 @@ const ALL: &[Computation] = &[
     strip_area::IT,
     tightening_plan::IT,
     refit::IT,
+    due::IT,
     convert::IT,
 ];
 

@@ -1,8 +1,9 @@
 //! What can be said of a machine, beside its name and engine.
 
-use chrono::NaiveDate;
 use witnessmark_app::Fault;
 use witnessmark_core::record::{Machine, Reserve};
+
+use crate::reading;
 
 /// Days between repacks where nobody says: the shorter of the two intervals in common use
 /// (from memory, no source), so that it errs towards an early repack.
@@ -38,7 +39,7 @@ impl Described {
         } else if self.reserve_repacked.is_some() || self.repack_every.is_some() {
             machine.fitted.entry("reserve".into()).or_default();
             let before = machine.reserve.take().unwrap_or_else(unknown_reserve);
-            let day = self.reserve_repacked.as_deref().map(day).transpose()?;
+            let day = self.reserve_repacked.as_deref().map(reading::day).transpose()?;
             machine.reserve = Some(Reserve {
                 repacked_on: day.or(before.repacked_on),
                 every_days: self.repack_every.unwrap_or(before.every_days),
@@ -56,8 +57,4 @@ impl Described {
 /// A reserve of which nothing is known yet: fitted, for a machine is not without one by silence.
 pub fn unknown_reserve() -> Reserve {
     Reserve { repacked_on: None, every_days: REPACK_DAYS }
-}
-
-fn day(text: &str) -> Result<NaiveDate, Fault> {
-    text.trim().parse().map_err(|_| Fault::new("day").text("day", text))
 }

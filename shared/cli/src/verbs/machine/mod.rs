@@ -6,35 +6,15 @@ mod described;
 mod engines;
 mod list;
 
-use clap::Subcommand;
+use witnessmark_app::App;
 use witnessmark_app::views::MachineCard;
-use witnessmark_app::{App, Fault};
 use witnessmark_core::said::Said;
 
-use crate::reply::Reply;
-use crate::session::Session;
-
-#[derive(clap::Args)]
-pub struct Args {
-    #[command(subcommand)]
-    verb: Verb,
-}
-
-#[derive(Subcommand)]
-enum Verb {
-    Add(add::Args),
-    Change(change::Args),
-    List(list::Args),
-    Engines(engines::Args),
-}
-
-pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
-    match args.verb {
-        Verb::Add(args) => add::run(args, session),
-        Verb::Change(args) => change::run(args, session),
-        Verb::List(args) => list::run(args, session),
-        Verb::Engines(args) => engines::run(args, session),
-    }
+super::group! {
+    Add add;
+    Change change;
+    List list;
+    Engines engines;
 }
 
 /// A machine in a few lines: what it is called, its id, its engine, its verdict.

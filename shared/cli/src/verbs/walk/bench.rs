@@ -8,8 +8,9 @@ use witnessmark_core::said::Said;
 use witnessmark_core::torque::Adapter;
 use witnessmark_core::units::Unit;
 
-use super::tightened::{Tightened, tool};
+use super::tightened::Tightened;
 use crate::reading;
+use crate::verbs::tool;
 use crate::voice::Voice;
 
 /// How a round over the nuts ended.
@@ -37,7 +38,7 @@ pub fn round(
     named: &str,
     shown: SystemTime,
 ) -> Result<Round, Fault> {
-    let tool = tool(app, named)?;
+    let tool = tool::find(app, named)?;
     let id = tool.kept.tool.to_string();
     let bench = Bench { app, voice };
     let adapter = match bench.adapter()? {

@@ -1,13 +1,13 @@
 //! A joint told as tightened: in a file of answers, or at the end of a round in the terminal.
 
 use serde::Deserialize;
-use witnessmark_app::views::{ToolView, Walk, WalkProgress};
+use witnessmark_app::views::{Walk, WalkProgress};
 use witnessmark_app::{App, Fault};
 use witnessmark_core::list::Given;
 use witnessmark_core::torque::Adapter;
 use witnessmark_core::units::Quantity;
 
-use crate::naming;
+use crate::verbs::tool;
 
 /// With what, how each nut moved, and what the tool read.
 #[derive(Clone, Debug, Deserialize)]
@@ -27,7 +27,7 @@ pub struct Tightened {
 impl Tightened {
     /// Tells it; durable when it returns.
     pub fn tell(&self, app: &mut App, walk: &Walk, point: &str, seconds: f64) -> Result<WalkProgress, Fault> {
-        let tool = tool(app, &self.tool)?.kept.tool.to_string();
+        let tool = tool::find(app, &self.tool)?.kept.tool.to_string();
         let (eighths, because) = (self.eighths.clone(), self.because.clone());
         let (walk, point) = (walk.id.clone(), point.to_owned());
         app.torque_done(walk, point, tool, self.adapter, eighths, self.reading, because, seconds)
@@ -37,20 +37,11 @@ impl Tightened {
     pub fn stands(&self, app: &mut App, given: &Given) -> Result<bool, Fault> {
         let Given::Torque { torque } = given else { return Ok(false) };
         let because = Some(self.because.trim()).filter(|because| !because.is_empty());
-        Ok(tool(app, &self.tool)?.kept.tool == torque.tool
+        Ok(tool::find(app, &self.tool)?.kept.tool == torque.tool
             && self.eighths == torque.eighths
             && self.reading == torque.reading
             && because == torque.override_reason.as_deref()
             // The adapter isn't kept, but what it makes of the setting is: told anew, if there is one.
             && self.adapter.is_none())
     }
-}
-
-/// The tool that is meant.
-pub fn tool(app: &mut App, named: &str) -> Result<ToolView, Fault> {
-    let mut tools = app.tools()?;
-    let known = tools.iter().map(|tool| (tool.kept.tool.to_string(), tool.kept.name.clone()));
-    let id = naming::one(named, known.collect())?;
-    tools.retain(|tool| tool.kept.tool.to_string() == id);
-    tools.pop().ok_or_else(|| Fault::new("no-such-tool"))
 }
