@@ -118,8 +118,8 @@ impl Bench<'_> {
         let setting =
             Said::new("cli-bench").text("setting", &plan.setting).text("other", &plan.setting_other);
         self.voice.say(&format!("  {}\n  {}", self.words(&setting), plan.spread))?;
-        for against in &plan.against {
-            self.voice.say(&format!("  {against}"))?;
+        for words in plan.borne.iter().chain(&plan.against) {
+            self.voice.say(&format!("  {words}"))?;
         }
         if plan.standing == "refused" {
             match self.ask(&Said::new("cli-prompt-because"))? {
