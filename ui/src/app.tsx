@@ -2,7 +2,7 @@
 //
 // Every screen's root carries `data-screen`, and what a journey touches carries `data-test`:
 //   first         name, pin, pin-twice, begin
-//   machines      walk, log, work, machine-ID, open-ID, verdict-ID, add-machine, to-label, to-look, to-tools, to-verify,
+//   machines      walk or go-on-working, log, work, machine-ID, open-ID, verdict-ID, add-machine, to-label, to-look, to-tools, to-verify,
 //                 to-settings, empty-add, empty-demo
 //   machine-form  machine-name, engine-ID, part-ID, serials, serial-ID, repacked, every-days, hours, flights, machine-note, pin, sign
 //   machine       to-verdict, walk-OCCASION, put-right-POINT, defer-POINT, entry-KIND, limit-BAND, edit, to-tools, export,

@@ -241,6 +241,23 @@ message: string,
 hint: string, };
 
 /**
+ * A file to give to somebody, of any kind.
+ */
+export type FileBytes = { 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * Its media type.
+ */
+media: string, 
+/**
+ * Its bytes, base64.
+ */
+data: string, };
+
+/**
  * A file to give to somebody.
  */
 export type FileOut = { 
@@ -1762,6 +1779,14 @@ export interface Calls {
   "open-label": { args: { text: string }; reply: MachinePage };
   /** One machine's records as a bundle. */
   "export": { args: { machine: string }; reply: FileOut };
+  /** The record sheet of an inspection, or of a job by any of its records, as PDF; `paper` is `a4` or `letter`. */
+  "sheet": { args: { record: string; paper: string }; reply: FileBytes };
+  /** The label of a machine as PDF. */
+  "label": { args: { machine: string }; reply: FileBytes };
+  /** Everything of one machine as a table, one row a fact. */
+  "csv": { args: { machine: string }; reply: FileBytes };
+  /** What falls due on a machine, as an iCalendar file. */
+  "calendar": { args: { machine: string }; reply: FileBytes };
   /** Checks a bundle with nothing but itself. */
   "verify": { args: { text: string }; reply: VerifyView };
 }

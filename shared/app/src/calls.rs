@@ -190,6 +190,14 @@ calls! {
     OpenLabel "open-label" open_label(text: String) -> MachinePage;
     /// One machine's records as a bundle.
     Export "export" export(machine: String) -> FileOut;
+    /// The record sheet of an inspection, or of a job by any of its records, as PDF; `paper` is `a4` or `letter`.
+    Sheet "sheet" sheet(record: String, paper: String) -> FileBytes;
+    /// The label of a machine as PDF.
+    Label "label" label(machine: String) -> FileBytes;
+    /// Everything of one machine as a table, one row a fact.
+    Csv "csv" csv(machine: String) -> FileBytes;
+    /// What falls due on a machine, as an iCalendar file.
+    Calendar "calendar" calendar(machine: String) -> FileBytes;
     /// Checks a bundle with nothing but itself.
     Verify "verify" verify(text: String) -> VerifyView;
 }

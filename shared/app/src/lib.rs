@@ -9,6 +9,7 @@ mod demo;
 mod fault;
 mod house;
 mod identity;
+mod papers;
 mod pictures;
 mod platform;
 mod texts;

@@ -710,6 +710,15 @@ struct FileOut {
     /// Its text.
     pub text: String,
 }
+/// A file to give to somebody, of any kind.
+struct FileBytes {
+    /// Its name.
+    pub name: String,
+    /// Its media type.
+    pub media: String,
+    /// Its bytes, base64.
+    pub data: String,
+}
 /// What came of verifying a file.
 struct VerifyView {
     /// Whether nothing is wrong.

@@ -56,6 +56,10 @@ verbs! {
     ConfirmLimit confirm_limit;
     Correct correct;
     PutAside put_aside;
+    Print print;
+    Label label;
+    Csv csv;
+    Calendar calendar;
     Export export;
     Verify verify;
     ServeUi serve_ui;

@@ -11,6 +11,7 @@ mod session;
 mod told;
 mod verbs;
 mod voice;
+mod writing;
 
 use std::process::ExitCode;
 

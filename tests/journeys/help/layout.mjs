@@ -37,7 +37,7 @@ export const cut = (page) =>
 /** Short words that had to break in two: letters one under the other can't be read. */
 export const broken = (page) =>
   page.evaluate(() => {
-    const LONGEST = 10; // a longer one may break where the screen is narrow
+    const LONGEST = 8; // a longer one may break where the screen is narrow
     const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     const found = [];
     while (texts.nextNode()) {

@@ -32,7 +32,7 @@ export function Machines() {
         first && (
           <>
             <WalkButton card={first} />
-            <AfterFlight machine={first.id} />
+            <AfterFlight machine={first.id} work={!working(first)} />
           </>
         )
       }
@@ -60,8 +60,13 @@ export function Machines() {
   );
 }
 
+/** Whether work on it isn't released yet. */
+const working = (card: MachineCard) => card.verdict.reasons.some((reason) => reason.rule === "job-open");
+
 function WalkButton({ card }: { card: MachineCard }) {
   const walk = begun(card.walk);
+  if (!walk && working(card))
+    return <a class="button go" href={to("machine", card.id)} data-test="go-on-working">{t("job-deeds")}</a>;
   return (
     <a class="button go" href={walk ? to("walk", card.id, walk.occasion, "on") : to("walk", card.id, MAIN_LIST)} data-test="walk">
       {walk

@@ -28,7 +28,10 @@ impl App {
                 revokes || signed_by(r.payload.device.clone())
             });
             let name = history.machine.map(|(machine, _)| machine.name).unwrap_or_default();
-            Ok(FileOut { name: format!("{}.records.jsonl", plain_name(&name)), text: write_bundle(people.chain(&records)) })
+            Ok(FileOut {
+                name: format!("{}.records.jsonl", plain_name(&name)),
+                text: write_bundle(people.chain(&records)),
+            })
         })
     }
 

@@ -171,6 +171,12 @@ impl House {
             .collect()
     }
 
+    /// The torque tools whose calibration falls due on a known day.
+    pub(crate) fn tools_due(&self, tx: &Tx<'_>) -> Result<Vec<(ToolKept, NaiveDate)>, Fault> {
+        let kept = self.tools_kept(tx)?.into_iter();
+        Ok(kept.filter_map(|(kept, clicks)| tool(&kept, clicks).due().map(|day| (kept, day))).collect())
+    }
+
     fn tool_views(&self, tx: &Tx<'_>) -> Result<Vec<ToolView>, Fault> {
         let today = self.now().date_naive();
         let kept = self.tools_kept(tx)?;

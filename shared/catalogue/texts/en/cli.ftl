@@ -50,6 +50,10 @@ help-person-list = List the other people
 help-confirm-limit = Sign a limit as the maker's manual has it
 help-correct = Sign a later word on a finding; the first one stays as it was signed
 help-put-aside = Close a list without signing it; its answers are kept, unsigned
+help-print = Write the record sheet of an inspection or a job, as PDF
+help-label = Write a label to stick on a machine, as PDF; its code opens the machine in the app
+help-csv = Write everything of a machine as a table (CSV)
+help-calendar = Write what falls due on a machine as a calendar file (iCalendar)
 help-export = Write a machine's records to a file that anybody can verify
 help-verify = Check files of records with nothing but the files (exit 1: something is wrong)
 help-serve-ui = Show the screens in a browser on this machine
@@ -130,6 +134,7 @@ help-arg-other-machine = The machine it is fitted to
 help-arg-document = The manual and its issue
 help-arg-page = The page
 help-arg-to = The file to write; - for standard output
+help-arg-paper = The paper's size
 help-arg-bundles = Files of records; - for standard input
 help-arg-sheets = Files of the catalogue; without any, the program's own catalogue
 help-arg-computation = Which one; an unknown name lists them all
@@ -312,6 +317,7 @@ cli-exported = { $records ->
     [one] One record
    *[other] { $records } records
   } written to { $file }.
+cli-written = Written to { $file }.
 cli-key-of = { $name } signs with key { $device }
 cli-valid = { $files ->
     [0] Nothing is wrong in the program's own catalogue.

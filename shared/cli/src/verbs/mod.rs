@@ -22,19 +22,23 @@ macro_rules! group {
 }
 use group;
 
+pub mod calendar;
 pub mod component;
 pub mod compute;
 pub mod confirm_limit;
 pub mod correct;
+pub mod csv;
 pub mod defect;
 pub mod demo;
 pub mod due;
 pub mod export;
 pub mod flight;
 pub mod job;
+pub mod label;
 pub mod machine;
 pub mod person;
 pub mod points;
+pub mod print;
 pub mod put_aside;
 pub mod rebuild;
 pub mod record;

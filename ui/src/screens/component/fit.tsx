@@ -51,7 +51,7 @@ export function ComponentNew({ machine }: { machine: string }) {
         <Field words={t("component-serial")} value={draft.serial} onValue={(serial) => put({ serial })} test="component-serial" />
         <fieldset>
           <legend>{t("component-brings")}</legend>
-          <div class="beside">
+          <div class="beside numbers">
             <Field words={t("form-hours")} value={draft.hours} onValue={(hours) => put({ hours })} test="component-hours" input={{ inputMode: "decimal" }} />
             <Field words={t("form-flights")} value={draft.flights} onValue={(flights) => put({ flights })} test="component-flights" input={numeric} />
             <Field words={t("log-tanks")} value={draft.tanks} onValue={(tanks) => put({ tanks })} test="component-tanks" input={numeric} />

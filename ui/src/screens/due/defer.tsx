@@ -42,7 +42,7 @@ export function Defer({ machine, point }: { machine: string; point: string }) {
           <fieldset>
             <legend>{t("defer-until")}</legend>
             <p class="soft">{t("defer-now", { hours: value.card.hours, flights: value.card.flights })}</p>
-            <div class="beside">
+            <div class="beside numbers">
               <Field words={t("defer-hours")} value={draft.hours} onValue={(hours) => put({ hours })} test="defer-hours" input={{ inputMode: "decimal" }} />
               <Field words={t("defer-flights")} value={draft.flights} onValue={(flights) => put({ flights })} test="defer-flights" input={{ inputMode: "numeric" }} />
               <Field words={t("defer-date")} value={draft.date} onValue={(date) => put({ date })} test="defer-date" input={{ type: "date" }} />

@@ -90,7 +90,7 @@ function Form({ machine, page, kept }: { machine: string; page: MachinePage; kep
       <Field words={t("due-title")} value={draft.title} onValue={(title) => put({ title })} test="due-title" />
       <fieldset>
         <legend>{t("due-every")}</legend>
-        <div class="beside">
+        <div class="beside numbers">
           <Field words={t("form-hours")} value={draft.hours} onValue={(hours) => put({ hours })} test="due-hours" input={decimal} />
           <Field words={t("form-flights")} value={draft.flights} onValue={(flights) => put({ flights })} test="due-flights" input={numeric} />
           <Field words={t("log-tanks")} value={draft.tanks} onValue={(tanks) => put({ tanks })} test="due-tanks" input={numeric} />
@@ -100,7 +100,7 @@ function Form({ machine, page, kept }: { machine: string; page: MachinePage; kep
       <fieldset>
         <legend>{t("due-done")}</legend>
         {kept && <button type="button" onClick={doneNow} data-test="due-done-now">{t("due-done-now")}</button>}
-        <div class="beside">
+        <div class="beside numbers">
           <Field words={t("due-done-on")} value={draft.doneOn} onValue={(doneOn) => put({ doneOn })} test="due-done-on" input={{ type: "date" }} />
           <Field words={t("form-hours")} value={draft.doneHours} onValue={(doneHours) => put({ doneHours })} test="due-done-hours" input={decimal} />
           <Field words={t("form-flights")} value={draft.doneFlights} onValue={(doneFlights) => put({ doneFlights })} test="due-done-flights" input={numeric} />

@@ -80,7 +80,7 @@ export function LogTime({ machine }: { machine: string }) {
       }
     >
       <Now page={value} logged={logged} />
-      {other && !logged && <OtherWays machine={machine} busy={deed.busy} onLog={log} />}
+      {other && !logged && <OtherWays machine={machine} busy={deed.busy} onBegin={deed.forget} onLog={log} />}
     </Page>
   );
 }

@@ -10,12 +10,13 @@ import type { Log } from "./log";
 
 const BLANK = { meter: "", hours: "", flights: "1", tanks: "0", note: "" };
 
-export function OtherWays({ machine, busy, onLog }: { machine: string; busy: boolean; onLog: Log }) {
+export function OtherWays({ machine, busy, onBegin, onLog }: { machine: string; busy: boolean; onBegin: () => void; onLog: Log }) {
   const [draft, setDraft, done] = useDraft(`log/${machine}/typed`, BLANK);
   const [fault, setFault] = useState<Fault | null>(null);
   const put = (change: Partial<typeof BLANK>) => setDraft({ ...draft, ...change });
   const log = async () => {
     setFault(null);
+    onBegin();
     try {
       const byMeter = draft.meter.trim() !== "";
       const added = {
@@ -43,7 +44,7 @@ export function OtherWays({ machine, busy, onLog }: { machine: string; busy: boo
       }}
     >
       <Field words={t("log-meter")} hint={t("log-meter-hint")} value={draft.meter} onValue={(meter) => put({ meter })} test="log-meter" input={decimal} />
-      <div class="beside">
+      <div class="beside numbers">
         <Field words={t("log-hours")} value={draft.hours} onValue={(hours) => put({ hours })} test="log-hours" input={decimal} />
         <Field words={t("form-flights")} value={draft.flights} onValue={(flights) => put({ flights })} test="log-flights" input={numeric} />
         <Field words={t("log-tanks")} value={draft.tanks} onValue={(tanks) => put({ tanks })} test="log-tanks" input={numeric} />

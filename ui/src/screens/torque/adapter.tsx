@@ -16,7 +16,7 @@ export function AdapterForm({ draft, onDraft }: { draft: AdapterDraft; onDraft: 
           <span class="grow">{t("adapter-fitted")}</span>
         </label>
         {draft.fitted && (
-          <div class="beside">
+          <div class="beside numbers">
             <Field words={t("adapter-lever")} value={draft.lever} onValue={(lever) => put({ lever })} test="adapter-lever" input={decimal} />
             <Field words={t("adapter-length")} value={draft.length} onValue={(length) => put({ length })} test="adapter-length" input={decimal} />
             <label class="field">

@@ -1,11 +1,14 @@
-// All nuts have clicked: what the tool read, why it was used if it may not be, and writing it down.
+// All nuts have clicked: how far each turned, what the tool read, and why it was used if it may not be.
+import { useEffect, useRef } from "preact/hooks";
 import type { Fault } from "../../calls";
-import { FaultNote } from "../../parts/fault";
 import { Field, TextArea } from "../../parts/field";
 import type { TorqueAsk, Unit } from "../../types";
 import { t } from "../../words";
 import type { BenchDraft } from "./bench";
 import { turnWords } from "./eighths";
+
+/** The form's id: its button lies in the thumb's reach, outside it. */
+export const FINISH = "torque-finish";
 
 interface FinishProps {
   draft: BenchDraft;
@@ -14,22 +17,25 @@ interface FinishProps {
   unit: Unit | undefined;
   standing: string;
   fault: Fault | null;
-  busy: boolean;
   onDone: () => void;
 }
 
-export function Finish({ draft, put, ask, unit, standing, fault, busy, onDone }: FinishProps) {
+export function Finish({ draft, put, ask, unit, standing, fault, onDone }: FinishProps) {
+  const form = useRef<HTMLFormElement>(null);
+  // Where the words were scrolled while the nuts clicked doesn't matter now.
+  useEffect(() => form.current?.scrollIntoView({ block: "nearest" }), []);
   // A reason is asked where the core will want one: for a refused tool, and for a reading that it doubts.
   const reason = standing === "refused" || fault?.kind === "torque-slip" || fault?.kind === "tool-refused" || draft.reason !== "";
   return (
     <form
+      ref={form}
+      id={FINISH}
       class="finish"
       onSubmit={(event) => {
         event.preventDefault();
         onDone();
       }}
     >
-      <p class="strong">{t("torque-all")}</p>
       <ol class="moved" aria-label={t("torque-moved")} data-test="moved">
         {Array.from({ length: ask.nuts }, (_, index) => (
           <li key={index}>
@@ -51,10 +57,6 @@ export function Finish({ draft, put, ask, unit, standing, fault, busy, onDone }:
         </label>
       </div>
       {reason && <TextArea words={t("torque-reason")} hint={t("torque-reason-hint")} value={draft.reason} onValue={(reason) => put({ reason })} test="reason" rows={2} />}
-      <FaultNote fault={fault} />
-      <button type="submit" class="go" aria-disabled={busy} data-test="torque-done">
-        {t("measure-enter")}
-      </button>
     </form>
   );
 }

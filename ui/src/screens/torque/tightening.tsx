@@ -10,7 +10,7 @@ import { t } from "../../words";
 import { AdapterForm } from "./adapter";
 import { adapterOf, ANEW, halfTyped, readingOf, type useBench } from "./bench";
 import { Eighths, NEAR } from "./eighths";
-import { Finish } from "./finish";
+import { Finish, FINISH } from "./finish";
 import { Pattern } from "./pattern";
 import { Setting } from "./setting";
 import { TorquePage, type TorqueProps } from "./torque";
@@ -87,7 +87,7 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
       walk={walk}
       place={place}
       picture={
-        <div class={`bench ${crowded ? "small" : ""}`}>
+        <div class={`bench ${crowded ? "small" : ""} ${next ? "" : "finished"}`}>
           {plan.value && <Setting view={plan.value} next={next} ask={ask} />}
           <Pattern positions={ask.positions} clicked={clicked} next={next} />
         </div>
@@ -109,11 +109,20 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
             </>
           )}
           {plan.value && !next && (
-            <Finish draft={draft} put={put} ask={ask} unit={unit} standing={plan.value.standing} fault={fault} busy={busy} onDone={done} />
+            <>
+              <p class="strong">{t("torque-all")}</p>
+              <FaultNote fault={fault} />
+              <button type="submit" form={FINISH} class="go" aria-disabled={busy} data-test="torque-done">
+                {t("measure-enter")}
+              </button>
+            </>
           )}
         </>
       }
     >
+      {plan.value && !next && (
+        <Finish draft={draft} put={put} ask={ask} unit={unit} standing={plan.value.standing} fault={fault} onDone={done} />
+      )}
       {plan.value && (
         <>
           {plan.value.against.map((reason) => (

@@ -95,7 +95,7 @@ function Form({ tool, first, known, then }: { tool: string; first: Draft; known:
         }}
       >
         <Field words={t("tool-name")} hint={t("tool-name-hint")} value={draft.name} onValue={(name) => put({ name })} test="tool-name" />
-        <div class="beside">
+        <div class="beside numbers">
           <Field words={t("tool-low")} value={draft.low} onValue={(low) => put({ low })} test="tool-low" input={decimal} />
           <Field words={t("tool-high")} value={draft.high} onValue={(high) => put({ high })} test="tool-high" input={decimal} />
           <label class="field">
@@ -111,7 +111,7 @@ function Form({ tool, first, known, then }: { tool: string; first: Draft; known:
         </div>
         <Field words={t("tool-deviation")} hint={t("tool-deviation-hint")} value={draft.deviation} onValue={(deviation) => put({ deviation })} test="tool-deviation" input={decimal} />
         <Field words={t("tool-calibrated")} hint={t("tool-calibrated-hint")} value={draft.calibratedOn} onValue={(calibratedOn) => put({ calibratedOn })} test="tool-calibrated" input={{ type: "date" }} />
-        <div class="beside">
+        <div class="beside numbers">
           <Field words={t("tool-every-days")} value={draft.everyDays} onValue={(everyDays) => put({ everyDays })} test="tool-every-days" input={numeric} />
           <Field words={t("tool-every-cycles")} value={draft.everyCycles} onValue={(everyCycles) => put({ everyCycles })} test="tool-every-cycles" input={numeric} />
         </div>

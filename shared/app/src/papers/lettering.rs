@@ -1,0 +1,208 @@
+//! Letters: the fonts shipped with the app, shaped, measured and broken into lines.
+
+use std::cell::Cell;
+
+use krilla::text::{Font, GlyphId, KrillaGlyph};
+use rustybuzz::ttf_parser::Tag;
+use rustybuzz::{Face, Feature, UnicodeBuffer};
+use unicode_linebreak::{BreakOpportunity, linebreaks};
+
+use crate::{EMBEDDED, Fault};
+
+/// Stands for a character that the font doesn't have.
+const LACKING: char = '\u{25A1}';
+/// Baseline to baseline, of the size.
+const LEADING: f32 = 1.32;
+
+/// How letters look.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Style {
+    /// Heavy, for what is read first.
+    pub bold: bool,
+    /// Points.
+    pub size: f32,
+    /// Lighter ink, for what is read last.
+    pub soft: bool,
+}
+
+impl Style {
+    pub(super) const fn plain(size: f32) -> Self {
+        Self { bold: false, size, soft: false }
+    }
+
+    pub(super) const fn bold(size: f32) -> Self {
+        Self { bold: true, size, soft: false }
+    }
+
+    pub(super) const fn soft(size: f32) -> Self {
+        Self { bold: false, size, soft: true }
+    }
+
+    /// Baseline to baseline, points.
+    pub(super) fn leading(self) -> f32 {
+        self.size * LEADING
+    }
+}
+
+/// One line of text, shaped.
+#[derive(Clone, Debug)]
+pub(super) struct Line {
+    pub text: String,
+    pub glyphs: Vec<KrillaGlyph>,
+    pub style: Style,
+    /// Points, without the space at its end.
+    pub width: f32,
+}
+
+/// The two weights.
+pub(super) struct Lettering {
+    regular: Weight,
+    bold: Weight,
+    lacking: Cell<bool>,
+}
+
+struct Weight {
+    font: Font,
+    face: Face<'static>,
+}
+
+impl Weight {
+    fn read(file: &str) -> Result<Self, Fault> {
+        let missing = || Fault::new("catalogue").text("where", file).text("why", "no font can be read there");
+        let bytes = EMBEDDED.get_file(file).ok_or_else(missing)?.contents();
+        let font = Font::new(bytes.into(), 0).ok_or_else(missing)?;
+        Ok(Self { font, face: Face::from_slice(bytes, 0).ok_or_else(missing)? })
+    }
+}
+
+impl Lettering {
+    /// The fonts of the catalogue.
+    ///
+    /// # Errors
+    /// A font that can't be read.
+    pub(super) fn read() -> Result<Self, Fault> {
+        Ok(Self {
+            regular: Weight::read("fonts/Inter-Regular.otf")?,
+            bold: Weight::read("fonts/Inter-Bold.otf")?,
+            lacking: Cell::new(false),
+        })
+    }
+
+    /// Whether some character had to be shown as an empty box.
+    pub(super) fn lacking(&self) -> bool {
+        self.lacking.get()
+    }
+
+    pub(super) fn font(&self, style: Style) -> Font {
+        self.weight(style).font.clone()
+    }
+
+    fn weight(&self, style: Style) -> &Weight {
+        if style.bold { &self.bold } else { &self.regular }
+    }
+
+    /// A text in one line, however wide.
+    pub(super) fn line(&self, text: &str, style: Style) -> Line {
+        self.shape(self.printable(text, style), style)
+    }
+
+    /// A text broken into lines no wider than `width`; its own line ends stay.
+    pub(super) fn wrap(&self, text: &str, style: Style, width: f32) -> Vec<Line> {
+        let paragraphs = text.lines().map(|line| self.printable(line, style));
+        paragraphs.flat_map(|paragraph| self.broken(&paragraph, style, width)).collect()
+    }
+
+    fn broken(&self, text: &str, style: Style, width: f32) -> Vec<Line> {
+        let mut lines = Vec::new();
+        let mut current = String::new();
+        let mut from = 0;
+        for (at, _) in linebreaks(text).filter(|(_, kind)| *kind != BreakOpportunity::Mandatory) {
+            self.put(text.get(from..at).unwrap_or_default(), &mut current, &mut lines, style, width);
+            from = at;
+        }
+        self.put(text.get(from..).unwrap_or_default(), &mut current, &mut lines, style, width);
+        lines.push(self.shape(current.trim_end().to_owned(), style));
+        lines
+    }
+
+    /// Puts a piece that doesn't break by itself: on this line, on the next, or cut where it is
+    /// wider than any line.
+    fn put(&self, piece: &str, current: &mut String, lines: &mut Vec<Line>, style: Style, width: f32) {
+        if self.width(&format!("{current}{piece}"), style) <= width {
+            current.push_str(piece);
+            return;
+        }
+        if !current.is_empty() {
+            lines.push(self.shape(std::mem::take(current), style));
+        }
+        for letter in piece.chars() {
+            let mut longer = current.clone();
+            longer.push(letter);
+            if !current.is_empty() && self.width(&longer, style) > width {
+                lines.push(self.shape(std::mem::take(current), style));
+            }
+            current.push(letter);
+        }
+    }
+
+    fn width(&self, text: &str, style: Style) -> f32 {
+        self.shape(text.to_owned(), style).width
+    }
+
+    /// What the font can print: spaces for what only controls, an empty box for what it lacks.
+    fn printable(&self, text: &str, style: Style) -> String {
+        let face = &self.weight(style).face;
+        text.chars()
+            .filter(|letter| !joins(*letter))
+            .map(|letter| match letter {
+                letter if letter.is_control() || letter.is_whitespace() => ' ',
+                letter if face.glyph_index(letter).is_some() => letter,
+                _ => {
+                    self.lacking.set(true);
+                    LACKING
+                }
+            })
+            .collect()
+    }
+
+    fn shape(&self, text: String, style: Style) -> Line {
+        let weight = self.weight(style);
+        let units = weight.font.units_per_em();
+        let mut buffer = UnicodeBuffer::new();
+        buffer.push_str(&text);
+        buffer.set_direction(rustybuzz::Direction::LeftToRight);
+        buffer.guess_segment_properties();
+        // What was typed is what is printed: no “->” made into an arrow, no x into a cross.
+        let plain = Feature::new(Tag::from_bytes(b"calt"), 0, ..);
+        let shaped = rustybuzz::shape(&weight.face, &[plain], buffer);
+        let infos = shaped.glyph_infos();
+        let end_of = |cluster: u32| {
+            let later = infos.iter().map(|info| info.cluster).filter(|other| *other > cluster).min();
+            later.map_or(text.len(), |later| later as usize)
+        };
+        let glyphs: Vec<KrillaGlyph> = infos
+            .iter()
+            .zip(shaped.glyph_positions())
+            .map(|(info, at)| {
+                KrillaGlyph::new(
+                    GlyphId::new(info.glyph_id),
+                    at.x_advance as f32 / units,
+                    at.x_offset as f32 / units,
+                    at.y_offset as f32 / units,
+                    at.y_advance as f32 / units,
+                    info.cluster as usize..end_of(info.cluster),
+                    None,
+                )
+            })
+            .collect();
+        let seen = text.trim_end().len();
+        let width =
+            glyphs.iter().filter(|glyph| glyph.text_range.start < seen).map(|g| g.x_advance).sum::<f32>();
+        Line { width: width * style.size, text, glyphs, style }
+    }
+}
+
+/// Characters that only tell how others join: nothing to print.
+fn joins(letter: char) -> bool {
+    matches!(letter, '\u{200B}'..='\u{200F}' | '\u{202A}'..='\u{202E}' | '\u{2060}'..='\u{2064}' | '\u{FE00}'..='\u{FE0F}' | '\u{FEFF}')
+}
