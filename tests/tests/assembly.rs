@@ -1,7 +1,7 @@
 //! The invented engines' graphs against what anyone who has had such an engine apart knows. The
 //! orders are common practice, no source; each test says what hangs on it.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::expect_used)]
 
 use witnessmark_app::Catalogue;
 use witnessmark_core::assembly::{Item, Plan, plan};

@@ -1,7 +1,7 @@
 //! Every call of the screens with whatever arguments: a reply, or a fault that says what to do;
 //! the program never stops.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::expect_used, clippy::panic)]
 
 mod common;
 
@@ -14,8 +14,11 @@ use proptest::sample::{Index, select};
 use serde_json::{Map, Value, json};
 use witnessmark_app::{App, Call};
 
-/// Every call's name and the names of its arguments, as the program itself tells them to the screens.
-fn calls() -> Vec<(String, Vec<String>)> {
+/// A call's name and the names of its arguments.
+type Named = (String, Vec<String>);
+
+/// Every call, as the program itself tells them to the screens.
+fn calls() -> Vec<Named> {
     let text = witnessmark_app::typescript();
     let table = text.split("export interface Calls {").nth(1).unwrap();
     let lines = table.lines().filter_map(|line| line.trim().strip_prefix('"')?.split_once("\": { args: {"));
@@ -64,7 +67,7 @@ fn pool(app: &mut App) -> Vec<Value> {
 
 thread_local! {
     /// One app takes all calls: what one leaves behind, the next one meets.
-    static APP: RefCell<(App, Vec<Value>, Vec<(String, Vec<String>)>)> = RefCell::new({
+    static APP: RefCell<(App, Vec<Value>, Vec<Named>)> = RefCell::new({
         let (mut app, _) = begun(":memory:");
         let pool = pool(&mut app);
         (app, pool, calls())

@@ -1,7 +1,7 @@
 //! The battery falls out: the program is killed at random moments of an inspection, a hundred
 //! times. No answer that it acknowledged is lost, and the database is sound.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::expect_used, clippy::panic)]
 
 mod common;
 

@@ -1,7 +1,7 @@
 //! A damaged database: set aside, never deleted; what verifies is brought over, and the person is
 //! told how much.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::expect_used, clippy::panic)]
 
 mod common;
 

@@ -1,7 +1,7 @@
 //! No room left: the program says so and what to do, keeps everything it acknowledged, and goes on
 //! with the same inspection once there is room.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::expect_used, clippy::panic)]
 
 mod common;
 

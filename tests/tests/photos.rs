@@ -1,7 +1,7 @@
 //! Pictures as cameras and mischief make them: kept upright, small and without what the camera
 //! told of place and time, or refused in clear words.
 
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::expect_used, clippy::panic)]
 
 mod common;
 

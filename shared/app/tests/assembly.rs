@@ -131,7 +131,7 @@ fn the_parts_of_a_machine_are_those_of_the_walk() {
         let mut of = catalogue.points.iter().filter(|point| point.component == **name);
         of.any(|point| point.occasions.iter().any(|occasion| occasion != AFTER))
     };
-    assert!(names.iter().all(|name| walked(name)) && names.len() >= 12, "{names:?}");
+    assert!(names.iter().all(walked) && names.len() >= 12, "{names:?}");
 }
 
 #[test]
