@@ -42,7 +42,9 @@ export function Torque(props: TorqueProps) {
           </>
         )
       }
-    />
+    >
+      <p class="unconfirmed">{ask.source}</p>
+    </TorquePage>
   );
 }
 
