@@ -39,11 +39,25 @@ fn call(
 /// Writes a file for the person and says where.
 #[tauri::command(async)]
 fn save_file(handle: tauri::AppHandle, name: String, text: String) -> Result<String, FaultView> {
+    let saved = downloads(&handle).and_then(|folder| witnessmark_host::save_file(&folder, &name, &text));
+    said(saved)
+}
+
+/// The same with a file of any kind, its bytes as base64.
+#[tauri::command(async)]
+fn save_bytes(handle: tauri::AppHandle, name: String, data: String) -> Result<String, FaultView> {
+    let saved = downloads(&handle).and_then(|folder| witnessmark_host::save_bytes(&folder, &name, &data));
+    said(saved)
+}
+
+fn said(saved: Result<PathBuf, Fault>) -> Result<String, FaultView> {
+    saved.map(|path| path.display().to_string()).map_err(|fault| witnessmark_app::show(&fault))
+}
+
+/// Where a person looks for files; the app's own folder where the platform has no such place.
+fn downloads(handle: &tauri::AppHandle) -> Result<PathBuf, Fault> {
     let folder = handle.path().download_dir().or_else(|_| handle.path().app_data_dir());
-    let folder = folder.map_err(|why| witnessmark_app::show(&Fault::internal(why)))?;
-    witnessmark_host::save_file(&folder, &name, &text)
-        .map(|path| path.display().to_string())
-        .map_err(|fault| witnessmark_app::show(&fault))
+    folder.map_err(Fault::internal)
 }
 
 /// The folder given by `WITNESSMARK_DATA`, else the platform's own for this app.
@@ -63,7 +77,7 @@ pub fn run() {
             app.manage(Door(Mutex::new(opened)));
             Ok(())
         })
-        .invoke_handler(tauri::generate_handler![call, save_file])
+        .invoke_handler(tauri::generate_handler![call, save_file, save_bytes])
         .run(tauri::generate_context!());
     if let Err(fault) = built {
         eprintln!("{fault}");

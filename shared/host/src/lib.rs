@@ -8,7 +8,7 @@ use chrono::{DateTime, FixedOffset, Local};
 use keychain::SystemKeychain;
 use witnessmark_app::{Fault, Keychain, Platform};
 
-pub use open::{open, save_file};
+pub use open::{open, save_bytes, save_file};
 
 /// The app's name among the platform's data folders: the same for every face, so that a machine
 /// registered in one is there in the other.

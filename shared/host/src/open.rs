@@ -3,6 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use base64ct::{Base64, Encoding};
 use witnessmark_app::{App, Fault, Platform};
 use witnessmark_store::{Store, StoreFault};
 
@@ -90,6 +91,19 @@ fn files_of(database: &Path) -> [PathBuf; 3] {
 /// # Errors
 /// [`Fault`] when it can't be written.
 pub fn save_file(folder: &Path, name: &str, text: &str) -> Result<PathBuf, Fault> {
+    save(folder, name, text.as_bytes())
+}
+
+/// The same with a file of any kind, its bytes as base64.
+///
+/// # Errors
+/// [`Fault`] when that isn't base64, or the file can't be written.
+pub fn save_bytes(folder: &Path, name: &str, data: &str) -> Result<PathBuf, Fault> {
+    let bytes = Base64::decode_vec(data).map_err(Fault::internal)?;
+    save(folder, name, &bytes)
+}
+
+fn save(folder: &Path, name: &str, bytes: &[u8]) -> Result<PathBuf, Fault> {
     // A name from a screen must not climb out of the folder.
     let name: String = name.chars().map(|c| if "/\\:".contains(c) { '-' } else { c }).collect();
     fs::create_dir_all(folder).map_err(|why| fault(folder, why))?;
@@ -99,9 +113,7 @@ pub fn save_file(folder: &Path, name: &str, text: &str) -> Result<PathBuf, Fault
         match fs::OpenOptions::new().write(true).create_new(true).open(&path) {
             Ok(mut file) => {
                 use std::io::Write;
-                file.write_all(text.as_bytes())
-                    .and_then(|()| file.sync_all())
-                    .map_err(|why| fault(&path, why))?;
+                file.write_all(bytes).and_then(|()| file.sync_all()).map_err(|why| fault(&path, why))?;
                 break;
             }
             Err(why) if why.kind() == std::io::ErrorKind::AlreadyExists => {

@@ -12,7 +12,7 @@ use witnessmark_core::said::Said;
 use witnessmark_core::verdict::left_said;
 use witnessmark_store::Tx;
 
-use super::entry::Telling;
+use super::telling::Telling;
 use crate::house::{House, id};
 use crate::views::FileBytes;
 use crate::{App, Fault};

@@ -54,6 +54,56 @@ pub(super) struct Line {
     pub width: f32,
 }
 
+impl Line {
+    /// Points, with the space at its end.
+    fn advance(&self) -> f32 {
+        self.glyphs.iter().map(|glyph| glyph.x_advance).sum::<f32>() * self.style.size
+    }
+}
+
+/// Lines being filled to a width.
+struct Column<'a> {
+    letters: &'a Lettering,
+    style: Style,
+    width: f32,
+    lines: Vec<Line>,
+    current: String,
+    /// Width of what is on the current line, with the space at its end.
+    used: f32,
+}
+
+impl Column<'_> {
+    /// Puts a piece that doesn't break by itself: on this line, on the next, or cut where it is
+    /// wider than any line.
+    fn put(&mut self, piece: &str) {
+        let shaped = self.letters.shape(piece.to_owned(), self.style);
+        if self.used + shaped.width > self.width && !self.current.is_empty() {
+            self.next();
+        }
+        if shaped.width <= self.width {
+            self.take(piece, shaped.advance());
+            return;
+        }
+        for letter in piece.chars().map(String::from) {
+            let advance = self.letters.shape(letter.clone(), self.style).advance();
+            if self.used + advance > self.width && !self.current.is_empty() {
+                self.next();
+            }
+            self.take(&letter, advance);
+        }
+    }
+
+    fn take(&mut self, piece: &str, advance: f32) {
+        self.current.push_str(piece);
+        self.used += advance;
+    }
+
+    fn next(&mut self) {
+        self.lines.push(self.letters.shape(std::mem::take(&mut self.current), self.style));
+        self.used = 0.0;
+    }
+}
+
 /// The two weights.
 pub(super) struct Lettering {
     regular: Weight,
@@ -113,40 +163,16 @@ impl Lettering {
     }
 
     fn broken(&self, text: &str, style: Style, width: f32) -> Vec<Line> {
-        let mut lines = Vec::new();
-        let mut current = String::new();
+        let mut column =
+            Column { letters: self, style, width, lines: Vec::new(), current: String::new(), used: 0.0 };
         let mut from = 0;
         for (at, _) in linebreaks(text).filter(|(_, kind)| *kind != BreakOpportunity::Mandatory) {
-            self.put(text.get(from..at).unwrap_or_default(), &mut current, &mut lines, style, width);
+            column.put(text.get(from..at).unwrap_or_default());
             from = at;
         }
-        self.put(text.get(from..).unwrap_or_default(), &mut current, &mut lines, style, width);
-        lines.push(self.shape(current.trim_end().to_owned(), style));
-        lines
-    }
-
-    /// Puts a piece that doesn't break by itself: on this line, on the next, or cut where it is
-    /// wider than any line.
-    fn put(&self, piece: &str, current: &mut String, lines: &mut Vec<Line>, style: Style, width: f32) {
-        if self.width(&format!("{current}{piece}"), style) <= width {
-            current.push_str(piece);
-            return;
-        }
-        if !current.is_empty() {
-            lines.push(self.shape(std::mem::take(current), style));
-        }
-        for letter in piece.chars() {
-            let mut longer = current.clone();
-            longer.push(letter);
-            if !current.is_empty() && self.width(&longer, style) > width {
-                lines.push(self.shape(std::mem::take(current), style));
-            }
-            current.push(letter);
-        }
-    }
-
-    fn width(&self, text: &str, style: Style) -> f32 {
-        self.shape(text.to_owned(), style).width
+        column.put(text.get(from..).unwrap_or_default());
+        column.lines.push(self.shape(column.current.trim_end().to_owned(), style));
+        column.lines
     }
 
     /// What the font can print: spaces for what only controls, an empty box for what it lacks.

@@ -5,11 +5,16 @@ mod calendar;
 mod entry;
 mod facts;
 mod flow;
+mod inspection;
 mod label;
 mod lettering;
 mod marks;
 mod pdf;
+mod printer;
+mod seen;
 mod sheet;
+mod table;
+mod telling;
 mod work;
 
 use base64ct::{Base64, Encoding};

@@ -1,4 +1,5 @@
-//! What a record sheet says of work: the job, its list, the second look, the release.
+//! What a record sheet says of work: the job, its list, the second look, the release. Asked for by
+//! 14 CFR 43.9 of an entry: what was done, the date of completion, who did it, the signature.
 
 use witnessmark_core::list::Meaning;
 use witnessmark_core::record::{Body, Digest, Inspection, Interval, JobBegun, Record, Released, SecondLook};
@@ -6,7 +7,8 @@ use witnessmark_core::said::Said;
 use witnessmark_core::verdict::lack_said;
 use witnessmark_core::work::lacks;
 
-use super::entry::{Block, Entry, Item, Section, Telling};
+use super::entry::{Block, Entry, Item, Section, Signed};
+use super::telling::Telling;
 
 /// All that was signed about one job.
 struct Parts<'a> {
@@ -153,7 +155,7 @@ impl Telling<'_> {
         (Some(Meaning::Unserviceable), self.say(&said).trim().to_owned())
     }
 
-    fn job_signed(&self, parts: &Parts<'_>) -> Vec<super::entry::Signed> {
+    fn job_signed(&self, parts: &Parts<'_>) -> Vec<Signed> {
         let last = parts.lists.len().saturating_sub(1);
         let mut signed = vec![self.signed(parts.begun.0, self.word("paper-signed-job"))];
         signed.extend(parts.lists.iter().enumerate().map(|(n, (record, _))| {

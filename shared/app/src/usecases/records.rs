@@ -111,6 +111,17 @@ fn said_how(text: &str, missing: &'static str) -> Result<String, Fault> {
     Ok(text.to_owned())
 }
 
+/// The message that says what came of a signature.
+pub(crate) fn signature_id(outcome: Signature) -> &'static str {
+    match outcome {
+        Signature::Good => "signature-good",
+        Signature::Bad => "signature-bad",
+        Signature::UnknownKey => "signature-unknown-key",
+        Signature::Revoked => "signature-revoked",
+        Signature::NotChecked => "signature-not-checked",
+    }
+}
+
 impl House {
     /// What a correction of a finding may say: the point's other answers, as the catalogue has them;
     /// for a measured point, that the value was fit, to be watched or not fit.
@@ -157,13 +168,7 @@ impl House {
             device: payload.device.0.clone(),
             when: self.when(payload.at),
             seq: u32::try_from(payload.seq).unwrap_or(u32::MAX),
-            signature: self.word(match outcome {
-                Signature::Good => "signature-good",
-                Signature::Bad => "signature-bad",
-                Signature::UnknownKey => "signature-unknown-key",
-                Signature::Revoked => "signature-revoked",
-                Signature::NotChecked => "signature-not-checked",
-            }),
+            signature: self.word(signature_id(outcome)),
             good: outcome == Signature::Good,
             machine: payload.machine.map(|machine| machine.to_string()),
             findings: Vec::new(),
