@@ -72,7 +72,7 @@ fn a_tightening_told_wrongly_is_caught() {
 #[test]
 fn a_joint_is_tightened_in_the_terminal_nut_by_nut() {
     let desk = Desk::with_work(30);
-    let asked = desk.asked_after_service();
+    let asked = desk.left_after_service();
     // All were left: the joint is called by its number in the list.
     let mut typed = format!("{}\n", asked.iter().position(|point| point == POINT).unwrap() + 1);
     // A tool that isn't there; left half-way; then whole: no adapter, half torque round, full
@@ -87,4 +87,19 @@ fn a_joint_is_tightened_in_the_terminal_nut_by_nut() {
     }
     // Crossing: 1, 3, 2, 4. The movement is kept by the nut's number.
     assert!(ran.out.contains("eighths of a turn before the click: 1, 1, 2, 1"), "{}", ran.out);
+}
+
+#[test]
+fn the_points_after_a_service_are_those_of_the_open_job_and_there_are_none_without_one() {
+    let desk = Desk::with_machine();
+    let points = ["points", "Own", "--occasion", "after-service", "--json"];
+    assert_eq!(desk.run(&points).kind(), "occasion-needs-job");
+    desk.add_wrench(30);
+    desk.signed(&["job", "begin", "Own", "--did", "head-retorqued"]);
+    let listed = desk.json(&points[..4]);
+    let listed: Vec<_> = listed["points"].as_array().unwrap().iter().collect();
+    let torque = listed.iter().find(|point| point["id"] == POINT).unwrap();
+    assert_eq!((&torque["ask"]["by"], &torque["ask"]["nuts"]), (&json!("torque"), &json!(4)));
+    let ids: Vec<_> = listed.iter().map(|point| point["id"].as_str().unwrap().to_owned()).collect();
+    assert_eq!(ids, desk.left_after_service());
 }

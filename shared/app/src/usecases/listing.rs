@@ -8,11 +8,12 @@ impl App {
     /// The list of an occasion, as it would be composed for the machine now.
     ///
     /// # Errors
-    /// [`Fault`]: no such machine or list, an engine that the catalogue doesn't have.
+    /// [`Fault`]: no such machine or list, a list that needs a job, an engine that the catalogue
+    /// doesn't have.
     pub fn points(&mut self, machine: &str, occasion: &str) -> Result<Vec<StationView>, Fault> {
         let machine = id(machine)?;
         self.store.read(|tx| {
-            let body = self.house.composed(tx, machine, occasion)?;
+            let body = self.house.asked_now(tx, machine, occasion)?;
             Ok(self.house.station_views(&body.list))
         })
     }

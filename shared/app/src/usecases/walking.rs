@@ -216,13 +216,18 @@ impl House {
         Ok(DraftBody { list, hours: history.hours, flights: history.flights, job: None })
     }
 
-    fn begin_walk(&self, tx: &Tx<'_>, machine: Uuid, occasion: &str) -> Result<Draft, Fault> {
+    /// What a walk begun now would ask: for a list that follows work, what the open job disturbed.
+    pub(crate) fn asked_now(&self, tx: &Tx<'_>, machine: Uuid, occasion: &str) -> Result<DraftBody, Fault> {
         let needs_job = self.catalogue.occasions.iter().any(|known| known.job && known.id == occasion);
-        let body = if needs_job {
-            self.composed_after_job(tx, machine, occasion)?
+        if needs_job {
+            self.composed_after_job(tx, machine, occasion)
         } else {
-            self.composed(tx, machine, occasion)?
-        };
+            self.composed(tx, machine, occasion)
+        }
+    }
+
+    fn begin_walk(&self, tx: &Tx<'_>, machine: Uuid, occasion: &str) -> Result<Draft, Fault> {
+        let body = self.asked_now(tx, machine, occasion)?;
         let draft = Draft {
             id: self.uuid()?,
             machine,

@@ -1,6 +1,6 @@
 //! A machine that may fly but for work, and a torque wrench.
 
-use super::{Desk, Ran, WRENCH, days_ago, tightened};
+use super::{Desk, Ran, WRENCH, days_ago};
 
 /// Of the one who looks, whose PIN isn't the owner's.
 pub const OTHER_PIN: &str = "161803";
@@ -41,8 +41,8 @@ impl Desk {
         assert_eq!(added.code, 0, "{added:?}");
     }
 
-    /// The points of the list after the work, in its order.
-    pub fn asked_after_service(&self) -> Vec<String> {
+    /// Leaves every point of the list after the work, and tells them in its order.
+    pub fn left_after_service(&self) -> Vec<String> {
         let nothing = self.write("nothing.json", "{}");
         let args = ["walk", "Own", "--occasion", "after-service", "--answers", &nothing];
         let opened = self.json(&[&args[..], &["--leave-missing", "--no-sign"]].concat());
@@ -52,13 +52,7 @@ impl Desk {
 
     /// Walks the list after the work, and signs it.
     pub fn after_service(&self) {
-        let asked = self.asked_after_service();
-        let answers = self.answers_to("Own", "after-service", |answers| {
-            answers.retain(|point, _| asked.contains(point));
-            // The invented engine's head has four nuts; no other joint of these jobs has a torque.
-            let torque = asked.iter().filter(|point| point.starts_with("torque-"));
-            answers.extend(torque.map(|point| (point.clone(), tightened(4))));
-        });
+        let answers = self.answers_to("Own", "after-service", |_| {});
         let walked = self.signed(&["walk", "Own", "--occasion", "after-service", "--answers", &answers]);
         assert_eq!(walked.code, 1, "on the ground until it is released: {walked:?}");
     }
