@@ -3,11 +3,10 @@ import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
-import { browse, PHONE, WIDE } from "./help/browser.mjs";
+import { PHONE, WIDE } from "./help/browser.mjs";
 import { settled } from "./help/layout.mjs";
-import { PERSON, Pilot, PIN } from "./help/pilot.mjs";
-import { FIRST, populate, SCREENS } from "./help/screens.mjs";
-import { serve } from "./help/server.mjs";
+import { PERSON, PIN } from "./help/pilot.mjs";
+import { tour } from "./help/tour.mjs";
 import { openWindow } from "./help/window.mjs";
 import { until, world } from "./help/world.mjs";
 
@@ -25,28 +24,16 @@ rmSync(shots, { recursive: true, force: true });
 for (const [letters, looks] of [[1, LOOKS], [2, LARGE]])
   test(`letters ${letters} times as large`, async (t) => {
     let number = 0;
-    for (const [screens, fill] of [[FIRST, () => ({})], [SCREENS, populate]]) {
-      const here = world(t);
-      const ids = fill(here);
-      const server = await serve(here);
-      const pilot = new Pilot(await (await browse(t, { letters })).newPage());
-      await pilot.page.goto(server.address);
-      if (screens === SCREENS) await pilot.on("machines");
-      for (const [name, show] of screens) {
-        number += 1;
-        if (screens === SCREENS) await pilot.goTo("settings");
-        if (screens === SCREENS) await pilot.on("settings");
-        await show(pilot, ids);
-        for (const look of looks) {
-          await pilot.page.setViewportSize(look.viewport);
-          await pilot.page.emulateMedia({ colorScheme: look.colorScheme });
-          await settled(pilot.page);
-          const path = join(shots, look.name, `${String(number).padStart(2, "0")}-${name}.png`);
-          await pilot.page.screenshot({ path });
-        }
-        await pilot.page.setViewportSize(PHONE);
+    const shoot = async (page, name) => {
+      const file = `${String((number += 1)).padStart(2, "0")}-${name}.png`;
+      for (const look of looks) {
+        await page.setViewportSize(look.viewport);
+        await page.emulateMedia({ colorScheme: look.colorScheme });
+        await settled(page);
+        await page.screenshot({ path: join(shots, look.name, file) });
       }
-    }
+    };
+    await tour(t, shoot, { letters });
   });
 
 test("the real window", async (t) => {

@@ -5,6 +5,7 @@ import { away } from "./database.mjs";
 import { photograph } from "./picture.mjs";
 import { PIN } from "./pilot.mjs";
 import { begun, registered, walked } from "./prepared.mjs";
+import { place, point } from "./ways.mjs";
 
 /** A world in which every screen has something to show. */
 export function populate(here) {
@@ -35,16 +36,6 @@ export const FIRST = [
   ],
   ["machines-empty", async (pilot) => pilot.begin()],
 ];
-
-const point = (machine, id) => async (pilot, ids) => {
-  await pilot.goTo("walk", ids[machine], "before-flight", "point", id);
-  await pilot.on("point");
-};
-
-const place = (screen, ...parts) => async (pilot, ids) => {
-  await pilot.goTo(...parts.map((part) => ids[part] ?? part));
-  await pilot.on(screen);
-};
 
 /** The latest inspection of the pilot's own machine. */
 const inspection = async (pilot, { own }) =>
@@ -108,7 +99,7 @@ export const SCREENS = [
     async (pilot, ids) => {
       await point("bramble", "throttle-free-travel")(pilot, ids);
       await pilot.key("0.2", "in");
-      await pilot.page.locator('[data-test="judged"][data-means="unserviceable"]').waitFor();
+      await pilot.page.locator('[data-test="judged"][data-means="watch"]').waitFor();
     },
   ],
   ["summary", place("summary", "walk", "own", "before-flight", "summary")],
