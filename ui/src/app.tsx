@@ -7,7 +7,7 @@
 //   machine-form  machine-name, engine-ID, part-ID, serials, serial-ID, repacked, every-days, hours, flights, machine-note, pin, sign
 //   machine       to-verdict, walk-OCCASION, put-right-POINT, defer-POINT, entry-KIND, limit-BAND, edit, to-tools, export,
 //                 exported, log, work, waiting, due-ID (data-standing), due-new, component-ID (data-fitted), component-new;
-//                 with open work: job (data-ready), job-lacks, job-plan, walk-after-service, job-second, job-release
+//                 label, csv, calendar, paper-saved; with open work: job (data-ready), job-lacks, job-plan, walk-after-service, job-second, job-release
 //   log           tank, minutes-15, -20, -30, -45, -60, log-other, log-times, log-meter, log-hours, log-flights, log-tanks,
 //                 log-note, log-typed, log-now, logged, waiting, log-done, log-undo
 //   work          job-JOB, to-plan, work-open
@@ -39,7 +39,7 @@
 //   tool-form     tool-name, tool-low, tool-high, tool-unit, tool-deviation, tool-calibrated, tool-every-days,
 //                 tool-every-cycles, tool-clicks, tool-dropped, pin, sign
 //   limit         source, low, high, unit, document, page, pin, sign
-//   record        signature (data-good), finding-POINT, otherwise-POINT, digest, payload
+//   record        sheet-a4, sheet-letter, paper-saved, signature (data-good), finding-POINT, otherwise-POINT, digest, payload
 //   otherwise     choice-ANSWER, reason, pin, sign
 //   verify        verify-file, verify-text, verify, verified (data-good), fault-WHAT
 //   settings      thumbprint, language, patience, settings-keep, settings-kept, change-pin, pin-old, pin-new, pin-twice, pin-change

@@ -16,6 +16,7 @@ import { DueRows } from "./due/rows";
 import { Export } from "./export";
 import { JobDeeds, OpenJob } from "./job/open-job";
 import { Invented } from "./machines";
+import { MachinePapers } from "./papers";
 
 export function MachineScreen({ id }: { id: string }) {
   const { value, fault, again } = useLoad("machine", { id });
@@ -58,6 +59,7 @@ export function MachineScreen({ id }: { id: string }) {
           ))}
         </ul>
       </section>
+      <MachinePapers machine={id} />
       {value.description.note && <p class="noted">{value.description.note}</p>}
       <nav class="links" aria-label={t("machines-more")}>
         <a href={to("machine", id, "edit")} data-test="edit">{t("machine-edit")}</a>

@@ -7,6 +7,7 @@ import { to } from "../route";
 import type { FindingView, RecordView } from "../types";
 import { t } from "../words";
 import { Finding } from "./finding";
+import { RecordSheet } from "./papers";
 
 export function RecordScreen({ digest, point }: { digest: string; point: string | undefined }) {
   const { value, fault, again } = useLoad("record", { digest });
@@ -47,6 +48,7 @@ export function RecordScreen({ digest, point }: { digest: string; point: string 
           </ul>
         </section>
       )}
+      <RecordSheet record={digest} payload={value.payload} />
       <details>
         <summary>{t("record-payload")}</summary>
         <p class="soft">{t("record-payload-what")}</p>

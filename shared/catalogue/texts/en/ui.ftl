@@ -359,6 +359,8 @@ torque-no-number = { $joint }: no number to tighten to.
 torque-to-limit = Enter it from the manual
 torque-which-tool = Which tool do you tighten with?
 torque-no-tool = No torque tool is registered here yet.
+torque-refused = This tool may not be used for it.
+torque-watched = Mind this tool.
 torque-round = round { $round } of { $rounds }
 torque-all-clicked = full torque
 torque-set-full = Set the tool to this · { $other } · band { $band }
@@ -531,3 +533,13 @@ component-unknown = No such component
 component-unknown-hint = It is not on this machine any more. Go back to the machine.
 form-not-whole = { $words }: “{ $typed }” is not a whole number.
 form-not-whole-hint = Type whole digits only, such as 12.
+
+## Papers
+
+papers = To take away
+papers-label = Label to stick on it
+papers-table = Table (CSV)
+papers-calendar = Calendar of what falls due
+papers-sheet-a4 = Sheet to print, A4
+papers-sheet-letter = Sheet to print, Letter
+papers-saved = Written to { $place }.

@@ -8,6 +8,11 @@ export function Setting({ view, next, ask }: { view: TorqueView; next: TorqueSte
   const rounds = view.steps.at(-1)?.stage ?? 1;
   return (
     <div class="setting">
+      {view.against.length > 0 && (
+        <p class="against" data-test="against">
+          <strong>{t(view.standing === "refused" ? "torque-refused" : "torque-watched")}</strong> {view.against.join(" ")}
+        </p>
+      )}
       <p class="line">
         <span class="soft">{next ? next.stage_words : t("torque-all-clicked")}</span>
         {next && <span class="soft num">{t("torque-round", { round: next.stage, rounds })}</span>}

@@ -124,12 +124,7 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
         <Finish draft={draft} put={put} ask={ask} unit={unit} standing={plan.value.standing} fault={fault} onDone={done} />
       )}
       {plan.value && (
-        <>
-          {plan.value.against.map((reason) => (
-            <p key={reason} class="banner" data-test="against">{reason}</p>
-          ))}
-          <p class="soft" data-test="spread">{plan.value.spread}</p>
-        </>
+        <p class="soft" data-test="spread">{plan.value.spread}</p>
       )}
       {draft.step === 0 && <div class="tools">{otherTool}</div>}
       <AdapterForm draft={draft.adapter} onDraft={(adapter) => put({ adapter, ...ANEW })} />
