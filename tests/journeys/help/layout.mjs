@@ -6,7 +6,8 @@ export const settled = (page) =>
     const frame = () => new Promise(requestAnimationFrame);
     for (let still = 0; still < 3; still++) {
       await frame();
-      if (document.getAnimations().some(({ playState }) => playState === "running")) still = -1;
+      const ends = ({ effect, playState }) => playState === "running" && effect.getComputedTiming().iterations !== Infinity;
+      if (document.getAnimations().some(ends)) still = -1;
     }
   });
 
