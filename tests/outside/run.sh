@@ -77,6 +77,7 @@ checks node records.mjs verify "$work/both.jsonl"
 check "the table of units is what pint says" "$python" units.py --check
 checks "$python" schemas.py "$program"
 checks "$python" graph.py "$program"
+checks "$python" papers.py "$program"
 
 passed=$(grep -c '^ok ' "$log")
 failed=$(grep -c '^FAILED ' "$log")

@@ -28,6 +28,9 @@ impl App {
     }
 }
 
+/// Longest line, octets without its end.
+const LONGEST: usize = 75;
+
 /// One entry.
 struct Dated {
     uid: String,
@@ -79,7 +82,7 @@ impl House {
                 .alarm(alarm);
             calendar.push(event.done());
         }
-        let text = calendar.to_string();
+        let text = folded(&calendar.to_string());
         Ok(super::file(&name, ".due.ics", "text/calendar", text.as_bytes()))
     }
 }
@@ -180,4 +183,20 @@ impl Telling<'_> {
 /// Words as a calendar's text may hold them: line ends as one sort, nothing that only controls.
 fn plain(text: &str) -> String {
     text.replace("\r\n", "\n").chars().filter(|letter| *letter == '\n' || !letter.is_control()).collect()
+}
+
+/// Lines of 75 octets at most (RFC 5545, 3.1): the library lets the last of a folded line have one more.
+fn folded(text: &str) -> String {
+    let mut folded = String::new();
+    for mut line in text.split_inclusive("\r\n") {
+        while line.len() > LONGEST + 2
+            && let Some((now, rest)) = line.split_at_checked(line.floor_char_boundary(LONGEST))
+        {
+            folded.push_str(now);
+            folded.push_str("\r\n ");
+            line = rest;
+        }
+        folded.push_str(line);
+    }
+    folded
 }
