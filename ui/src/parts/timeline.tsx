@@ -27,11 +27,14 @@ export function Timeline({ entries }: { entries: TimelineEntry[] }) {
   );
 }
 
+/** Kinds that put something right or free: they get the paint. */
+const PAINTED = ["defect-rectified", "job-released"];
+
 /** What isn't an inspection: paint for what was put right, else a plain mark. */
 function KindMark({ kind }: { kind: string }) {
   return (
     <svg class={`kind-mark ${kind}`} viewBox="0 0 26 26" aria-hidden="true">
-      {kind === "defect-rectified" ? <path class="paint-stroke" d="M3 18L23 8" /> : <rect x="7" y="7" width="12" height="12" rx="2" />}
+      {PAINTED.includes(kind) ? <path class="paint-stroke" d="M3 18L23 8" /> : <rect x="7" y="7" width="12" height="12" rx="2" />}
     </svg>
   );
 }

@@ -11,7 +11,7 @@ import { finished, start } from "../state";
 import type { MachineCard } from "../types";
 import { begun } from "../walking";
 import { t } from "../words";
-import { AfterFlight } from "./machine";
+import { AfterFlight } from "./machine-deeds";
 
 /** The list that the large button walks. */
 const MAIN_LIST = "before-flight";

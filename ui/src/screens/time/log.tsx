@@ -1,5 +1,5 @@
 // Time in service after landing: one tap on how long it was; typed or read off the meter otherwise.
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { call } from "../../calls";
 import { useDraft } from "../../drafts";
 import { useAct, useLoad } from "../../hooks";
@@ -21,6 +21,13 @@ export function LogTime({ machine }: { machine: string }) {
   const [other, setOther] = useState(false);
   const [logged, setLogged] = useState("");
   const deed = useAct();
+  const foot = useRef<HTMLDivElement>(null);
+  const first = useRef(true);
+  // What was tapped is gone then; the keys go on from what took its place.
+  useEffect(() => {
+    if (!first.current) foot.current?.querySelector<HTMLElement>("a, button")?.focus();
+    first.current = false;
+  }, [logged, other]);
   const back = { href: to("machine", machine), words: value?.card.name ?? t("to-machine") };
   if (!value) return <Waiting screen="log" fault={fault} again={again} back={back} />;
 
@@ -50,7 +57,7 @@ export function LogTime({ machine }: { machine: string }) {
       back={back}
       picture={other ? undefined : <MachinePicture />}
       foot={
-        <>
+        <div class="foot-rows" ref={foot}>
           <FaultNote fault={deed.fault} />
           {logged ? (
             <Done machine={machine} busy={deed.busy} onUndo={undo} />
@@ -76,7 +83,7 @@ export function LogTime({ machine }: { machine: string }) {
               </div>
             </>
           )}
-        </>
+        </div>
       }
     >
       <Now page={value} logged={logged} />

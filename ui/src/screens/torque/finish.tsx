@@ -22,8 +22,13 @@ interface FinishProps {
 
 export function Finish({ draft, put, ask, unit, standing, fault, onDone }: FinishProps) {
   const form = useRef<HTMLFormElement>(null);
-  // Where the words were scrolled while the nuts clicked doesn't matter now.
-  useEffect(() => form.current?.scrollIntoView({ block: "nearest" }), []);
+  const moved = useRef<HTMLOListElement>(null);
+  useEffect(() => {
+    // Where the words were scrolled while the nuts clicked doesn't matter now. The focus goes to what is to
+    // be read, not to the button: a key held down mustn't write it.
+    form.current?.scrollIntoView({ block: "nearest" });
+    moved.current?.focus({ preventScroll: true });
+  }, []);
   // A reason is asked where the core will want one: for a refused tool, and for a reading that it doubts.
   const reason = standing === "refused" || fault?.kind === "torque-slip" || fault?.kind === "tool-refused" || draft.reason !== "";
   return (
@@ -36,7 +41,7 @@ export function Finish({ draft, put, ask, unit, standing, fault, onDone }: Finis
         onDone();
       }}
     >
-      <ol class="moved" aria-label={t("torque-moved")} data-test="moved">
+      <ol ref={moved} tabIndex={-1} class="moved" aria-label={t("torque-moved")} data-test="moved">
         {Array.from({ length: ask.nuts }, (_, index) => (
           <li key={index}>
             <span class="soft">{t("torque-nut-number", { nut: index + 1 })}</span> {turnWords(draft.eighths[index] ?? 0)}
