@@ -17,7 +17,7 @@ export function Pattern({ positions, clicked, next }: PatternProps) {
   const ring = Math.min(36, (Math.PI * reach) / Math.max(positions.length, 1) - 5) || 36;
   const at = (nut: number) => {
     const place = positions.find((position) => position.nut === nut);
-    return { x: MIDDLE + (place?.x ?? 0) * reach, y: MIDDLE - (place?.y ?? 0) * reach };
+    return { x: MIDDLE + (place?.x ?? 0) * reach, y: MIDDLE + (place?.y ?? 0) * reach };
   };
   const last = clicked.at(-1);
   return (
