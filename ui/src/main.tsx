@@ -20,6 +20,7 @@ import "./style/work.css";
 import "./style/torque.css";
 import "./style/time.css";
 import "./style/codes.css";
+import "./style/large-letters.css";
 
 const root = document.getElementById("app");
 if (root) render(<App />, root);

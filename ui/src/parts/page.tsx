@@ -79,8 +79,12 @@ function useReachable(box: RefObject<HTMLElement | null>) {
     if (!element) return;
     const look = () => {
       const scrolls = element.scrollHeight > element.clientHeight && getComputedStyle(element).overflowY === "auto";
-      if (scrolls && !element.querySelector("a, button, input")) element.tabIndex = 0;
-      else element.removeAttribute("tabindex");
+      const alone = scrolls && !element.querySelector("a, button, input");
+      const named = { tabindex: "0", role: "region", "aria-label": document.querySelector("h1")?.textContent ?? "" };
+      for (const [name, value] of Object.entries(named)) {
+        if (alone) element.setAttribute(name, value);
+        else element.removeAttribute(name);
+      }
     };
     const watch = new ResizeObserver(look);
     watch.observe(element);

@@ -72,7 +72,9 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
         {judged ? (
           <>
             <MeaningShape means={judged.means} size={20} said />
-            <span>{judged.words}</span>
+            <span>
+              {judged.words} {known && <span class="soft">{t("measure-band", { band: ask.words })}</span>}
+            </span>
           </>
         ) : (
           <span class="soft">{known ? t("measure-band", { band: ask.words }) : ask.source}</span>

@@ -41,7 +41,7 @@ export function NoteSheet({ sheet, walk, point, title, kept }: NoteProps) {
   useEffect(() => {
     const pause = setTimeout(keep, PAUSE_MS);
     return () => clearTimeout(pause);
-  }, [note]);
+  }, [note, kept]);
 
   return (
     <dialog

@@ -49,7 +49,6 @@ export function Words({ place, state }: { place: Place; state: PointState | unde
         <p class="last-time" data-test="last-time">
           <MeaningShape means={point.last_time.means} size={18} />
           <span>
-            <strong>{t("point-last-time")}</strong>{" "}
             <a href={to("record", point.last_time.record, point.id)}>{point.last_time.words}</a>
           </span>
         </p>

@@ -84,11 +84,7 @@ function Preview({ said }: { said: Said }) {
       </div>
       <p class="soft">{t("summary-preview")}</p>
       <p class="headline">{preview.headline}</p>
-      <ul class="plain-list">
-        {preview.reasons.map((reason, index) => (
-          <li key={index}>{reason.words}</li>
-        ))}
-      </ul>
+      <Some look="plain-list" rows={preview.reasons.map((reason, index) => <li key={index}>{reason.words}</li>)} />
     </section>
   );
 }

@@ -89,7 +89,6 @@ point-place = place { $place } of { $places } · point { $point } of { $points }
 point-critical = Critical: a life hangs on this one
 point-good = Good:
 point-bad = Bad:
-point-last-time = Last time:
 point-said = You said: “{ $words }”
 point-said-again = You said “{ $words }” before the interruption. Look again.
 point-kept = Kept: { $words }. { $done } of { $of } looked at.

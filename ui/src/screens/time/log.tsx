@@ -95,7 +95,7 @@ export function LogTime({ machine }: { machine: string }) {
 function Now({ page, logged }: { page: MachinePage; logged: string }) {
   return (
     <>
-      <p class="big-value num" data-test="log-now">{t("hours", { hours: page.card.hours })}</p>
+      <div class="big-value num" data-test="log-now">{t("hours", { hours: page.card.hours })}</div>
       <p>{t("log-total", { flights: page.card.flights, tanks: page.tanks })}</p>
       <div role="status" data-test="logged">
         {logged && <p class="banner">{t("log-kept", { words: logged })}</p>}
