@@ -7,6 +7,7 @@ pub mod device;
 pub mod filling;
 pub mod pictures;
 pub mod server;
+pub mod shapes;
 
 /// A PIN that the program takes.
 pub const PIN: &str = "271828";
