@@ -2,7 +2,9 @@
 
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 
-use witnessmark_core::assembly::{Around, Graph, Item, Plan, PlanFault, Subject, against, plan, read_graph};
+use witnessmark_core::assembly::{
+    Around, Graph, Item, Plan, PlanFault, Subject, against, plan, read_graph, read_graph_json,
+};
 use witnessmark_core::list::{
     CatalogueFault, Occasion, Point, Sheet, read_fragment, read_occasions, read_sheet,
 };
@@ -130,6 +132,41 @@ fn a_joint_torqued_in_place_leaves_its_parts_on() {
     let plan = planned(&["torqued-again"]);
     assert_eq!(ids(&plan.take_off), ["cap-push", "cap", "cover-nuts", "cover", "base-nuts"]);
     assert!(plan.follow_ups.is_empty());
+}
+
+/// A job that leaves a joint alone on one engine makes nothing due there; a point falls due anyway.
+#[test]
+fn a_follow_up_of_a_joint_left_alone_is_not_due() {
+    let shallow =
+        SMALL.to_owned() + "[[job]]\nid = \"cover-off\"\noff = [\"cover\"]\nfollow-ups = [\"base-again\"]\n";
+    assert!(plan(&graph(&shallow), &["cover-off"]).unwrap().follow_ups.is_empty());
+    let pointed = shallow.replace("joint = \"base-nuts\"", "point = \"base\"");
+    let later = plan(&graph(&pointed), &["cover-off"]).unwrap().follow_ups;
+    assert_eq!(later[0].what, Subject::Point("base".into()));
+}
+
+/// A graph that came as JSON is the same graph.
+#[test]
+fn json_reads_as_the_file_does() {
+    let value: serde_json::Value = toml::from_str(SMALL).unwrap();
+    let graph = read_graph_json(&value).unwrap();
+    assert_eq!(plan(&graph, &["cylinder-off"]), Ok(planned(&["cylinder-off"])));
+    let faults = read_graph_json(&serde_json::json!({ "serves": ["one"], "part": null })).unwrap_err();
+    assert!(!faults.is_empty());
+}
+
+/// A graph as long as anybody's patience is walked without running out of stack.
+#[test]
+fn a_long_chain_is_planned() {
+    let mut text = "serves = [\"one\"]\n[[part]]\nid = \"p0\"\ncomponent = \"engine\"\n".to_owned();
+    let last = 20_000;
+    for i in 1..=last {
+        text += &format!("[[part]]\nid = \"p{i}\"\ncomponent = \"engine\"\nafter = [\"p{}\"]\n", i - 1);
+    }
+    text += &format!("[[job]]\nid = \"all\"\noff = [\"p{last}\"]\n");
+    let plan = plan(&graph(&text), &["all"]).unwrap();
+    assert_eq!(plan.take_off.len(), last + 1);
+    assert_eq!((plan.take_off[0].id(), plan.refit[0].id()), ("p0", "p20000"));
 }
 
 #[test]

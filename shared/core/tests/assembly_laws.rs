@@ -221,6 +221,21 @@ proptest! {
         }
     }
 
+    /// Whatever an author types is a graph or faults on lines of the file.
+    #[test]
+    fn any_text_is_answered(built in built(), at in any::<prop::sample::Index>(), cut in 0usize..9, put in "\\PC{0,4}") {
+        let text = built.text();
+        let from = at.index(text.len());
+        let till = (from + cut).min(text.len());
+        // The text is ASCII, so every offset is a character's.
+        let edited = format!("{}{put}{}", &text[..from], &text[till..]);
+        if let Err(faults) = read_graph("g.toml", &edited) {
+            let lines = edited.lines().count() + 1;
+            prop_assert!(!faults.is_empty());
+            prop_assert!(faults.iter().all(|fault| (1..=lines).contains(&fault.line)), "{:?}", faults);
+        }
+    }
+
     /// Turning one need round makes a round, and the fault names things that really wait.
     #[test]
     fn a_round_is_found_and_is_one(mut built in built()) {

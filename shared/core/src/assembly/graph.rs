@@ -139,12 +139,14 @@ impl Graph {
 
     /// A part by id.
     pub fn part(&self, id: &str) -> Option<&Part> {
-        self.file.part.iter().find(|part| part.id == *id)
+        // Nodes were numbered as written: all parts, then all joints.
+        self.file.part.get(self.needs.nodes.get(id)?.index())
     }
 
     /// A joint by id.
     pub fn joint(&self, id: &str) -> Option<&Joint> {
-        self.file.joint.iter().find(|joint| joint.id == *id)
+        let number = self.needs.nodes.get(id)?.index();
+        self.file.joint.get(number.checked_sub(self.file.part.len())?)
     }
 
     /// These parts and joints and all that they need, in the order of taking apart.
