@@ -1723,7 +1723,7 @@ export interface Calls {
   "sign": { args: { walk: string; pin: string }; reply: Signed };
   /** Puts an inspection aside without signing; what was answered is kept, unsigned. */
   "put-aside": { args: { walk: string }; reply: MachinePage };
-  /** A record laid open. */
+  /** A record laid open, by its digest or by the text in a record sheet's code. */
   "record": { args: { digest: string }; reply: RecordView };
   /** Signs that what is open at a point was put right. */
   "rectify": { args: { machine: string; point: string; how: string; pin: string }; reply: MachinePage };

@@ -34,12 +34,12 @@ export function First() {
         <Field words={t("first-name")} value={name} onValue={setName} test="name" input={{ autocomplete: "name" }} />
         <PinField words={t("pin-choose")} hint={t("pin-hint")} value={pin} onValue={setPin} />
         <PinField words={t("pin-twice")} value={twice} onValue={setTwice} test="pin-twice" />
-        <Cautions />
         <FaultNote fault={fault} />
         <button type="submit" class="go" aria-disabled={busy} data-test="begin">
           {t(busy ? "first-busy" : "first-begin")}
         </button>
       </form>
+      <Cautions />
     </Page>
   );
 }

@@ -70,7 +70,7 @@ function WalkButton({ card }: { card: MachineCard }) {
   return (
     <a class="button go" href={walk ? to("walk", card.id, walk.occasion, "on") : to("walk", card.id, MAIN_LIST)} data-test="walk">
       {walk
-        ? t("machines-walk-on", { done: walk.done, of: walk.of })
+        ? t("machines-walk-on", { machine: card.name, done: walk.done, of: walk.of })
         : t("machines-walk", { machine: card.name })}
     </a>
   );

@@ -15,7 +15,8 @@ interface MeasureProps {
   ask: ValueAsk;
   given: GivenView | null;
   busy: boolean;
-  onAnswer: (given: Given) => void;
+  /** `kept` is called once the answer is durable: only then is what was typed forgotten. */
+  onAnswer: (given: Given, kept: () => void) => void;
 }
 
 const LONGEST = 9;
@@ -34,9 +35,10 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
 
   const enter = () => {
     if (!value) return;
-    doneTyped();
-    doneUnit();
-    onAnswer({ value });
+    onAnswer({ value }, () => {
+      doneTyped();
+      doneUnit();
+    });
   };
   const add = (key: string) => {
     if (key === "−") setTyped(typed.startsWith("-") ? typed.slice(1) : `-${typed}`);

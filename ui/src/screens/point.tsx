@@ -29,9 +29,10 @@ export function PointScreen({ walk, id }: { walk: Walk; id: string }) {
   if (point.ask.by === "torque")
     return <Torque walk={walk} place={place} point={point} ask={point.ask} seconds={seconds} />;
   // Only when the core has it on the disk does the screen say so.
-  const answer = (given: Given) =>
+  const answer = (given: Given, kept?: () => void) =>
     act(async () => {
       const progress = await call("answer", { walk: walk.id, point: id, given, seconds: seconds() });
+      kept?.();
       const words = progress.points[id]?.given?.words ?? "";
       announce(t("point-kept", { words, done: progress.done, of: progress.of }));
       moveOn(walk, progress);

@@ -138,7 +138,7 @@ help-arg-paper = The paper's size
 help-arg-bundles = Files of records; - for standard input
 help-arg-sheets = Files of the catalogue; without any, the program's own catalogue
 help-arg-computation = Which one; an unknown name lists them all
-help-arg-port = The port; 0 takes any that is free
+help-arg-port = The port; 0 takes any that is free (7420 if it is free, else any)
 
 ## Signing
 

@@ -19,10 +19,14 @@ use gate::Gate;
 /// How long open requests may take to end once the server was told to stop.
 const GRACE: Duration = Duration::from_secs(5);
 
+/// The same port at every start where it is free: a page left open from before a restart goes on
+/// once the new address was opened beside it, and nothing typed in it is lost.
+const USUAL_PORT: u16 = 7420;
+
 #[derive(clap::Args)]
 pub struct Args {
-    #[arg(long, default_value_t = 0)]
-    port: u16,
+    #[arg(long)]
+    port: Option<u16>,
 }
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
@@ -36,10 +40,17 @@ pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
     Ok(Reply::silent())
 }
 
-async fn serve(port: u16, app: App, json: bool) -> Result<(), Fault> {
-    let address = format!("{}:{port}", Ipv4Addr::LOCALHOST);
+async fn serve(port: Option<u16>, app: App, json: bool) -> Result<(), Fault> {
+    let address = format!("{}:{}", Ipv4Addr::LOCALHOST, port.unwrap_or(USUAL_PORT));
     let unusable = |why: std::io::Error| Fault::new("address").text("address", &address).text("why", why);
-    let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port)).await.map_err(unusable)?;
+    let listener = match port {
+        Some(port) => TcpListener::bind((Ipv4Addr::LOCALHOST, port)).await,
+        None => match TcpListener::bind((Ipv4Addr::LOCALHOST, USUAL_PORT)).await {
+            Ok(listener) => Ok(listener),
+            Err(_) => TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).await,
+        },
+    };
+    let listener = listener.map_err(unusable)?;
     let port = listener.local_addr().map_err(unusable)?.port();
     let (gate, token) = Gate::new(port)?;
     let address = format!("http://{}:{port}/?token={token}", Ipv4Addr::LOCALHOST);
