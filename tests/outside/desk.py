@@ -33,7 +33,7 @@ class Desk:
     def sign(self, *args: str):
         return self.run(*args, "--pin-file", self.pin, "--signatory", self.signatory)
 
-    def walk(self, machine: str, occasion: str, **found):
+    def walk(self, machine: str, occasion: str, found: dict):
         """Walks a list, everything serviceable but what is `found`; None leaves a point out."""
         points = self.run("points", machine, "--occasion", occasion)["points"]
         answers = {point["id"]: good(point["ask"]) for point in points} | found

@@ -179,7 +179,7 @@ def check_work(desk: Desk, other: Desk) -> None:
     begun = digest_of(desk, "Own", "job-begun")
     before = words(desk.file("print", begun, "before.pdf"))
     holds("a job not released says what it lacks", before, ["Not released.", "Nobody has signed the list after the work yet."])
-    desk.walk("Own", "after-service")
+    desk.walk("Own", "after-service", {})
     ask = desk.run("second-look", "ask", "Own")
     check_codes(desk, "second look's request", ask)
     joints = [("--joint", f"{joint}=good") for joint in of_kind(payloads(desk, "Own"), "job-begun")[-1]["body"]["independent"]]
@@ -282,7 +282,7 @@ def tell(desk: Desk) -> None:
     left = next(p["id"] for p in points if p["must"] and p["ask"]["by"] == "words" and p["id"] not in ("cage-net", "cylinder-base"))
     base = {"answer": means("cylinder-base", "watch"), "note": FORMULA}
     found = {"cage-net": net, "cylinder-base": base, left: None}
-    desk.walk("Own", "before-flight", **found)
+    desk.walk("Own", "before-flight", found)
 
 
 def main() -> None:

@@ -134,7 +134,7 @@ calls! {
     Sign "sign" sign(walk: String, pin: String) -> Signed;
     /// Puts an inspection aside without signing; what was answered is kept, unsigned.
     PutAside "put-aside" put_aside(walk: String) -> MachinePage;
-    /// A record laid open.
+    /// A record laid open, by its digest or by the text in a record sheet's code.
     Record "record" record(digest: String) -> RecordView;
     /// Signs that what is open at a point was put right.
     Rectify "rectify" rectify(machine: String, point: String, how: String, pin: String) -> MachinePage;

@@ -244,6 +244,17 @@ fn what_is_due_by_use_already_stands_on_today() {
 }
 
 #[test]
+fn a_record_is_opened_by_the_text_in_its_sheets_code() {
+    let clock = Clock::at("2026-05-02T06:41:07+02:00");
+    let mut app = begun(&clock);
+    let machine = register(&mut app, bramble());
+    let record = app.machine(machine).unwrap().timeline[0].record.clone();
+    let by_code = app.record(format!("WM1RECORD:{}\n", record.to_uppercase())).unwrap();
+    assert_eq!(by_code, app.record(record.clone()).unwrap());
+    assert_eq!(app.record(format!("WM1RECORD:{}", &record[1..])).unwrap_err().kind, "no-such");
+}
+
+#[test]
 fn the_label_is_opened_by_the_text_in_its_code() {
     let clock = Clock::at("2026-05-02T06:41:07+02:00");
     let mut app = begun(&clock);

@@ -45,6 +45,10 @@ impl Telling<'_> {
         let said = Said::new(outcome)
             .number("watch", count(Meaning::Watch))
             .number("unserviceable", count(Meaning::Unserviceable));
+        let mut words = self.say(&said);
+        if missed && means.is_some() {
+            words = format!("{words} {}", self.word("paper-outcome-missed"));
+        }
         let service = Service { hours: body.hours, flights: body.flights, tanks: 0 };
         let took = Said::new("paper-took")
             .text("from", self.moment(body.started))
@@ -72,7 +76,7 @@ impl Telling<'_> {
             machine: self.name(),
             kind: self.word("paper-inspection"),
             title: self.word(&format!("occasion-{}", body.occasion)),
-            outcome: (means, self.say(&said)),
+            outcome: (means, words),
             facts,
             sections,
             signed: vec![self.signed(record, self.word("paper-signed-inspection"))],

@@ -12,13 +12,12 @@ use super::marks::{self, Ink};
 use super::pdf::{self, About};
 use crate::Fault;
 use crate::house::House;
-
-/// How the text in a record's code begins.
-const RECORD: &str = "WM1RECORD:";
+use crate::usecases::RECORD;
 
 /// Millimetre, points.
 const MM: f32 = 72.0 / 25.4;
 const NAME: Style = Style::bold(23.0);
+const LONG_NAME: Style = Style::bold(16.0);
 const TITLE: Style = Style::plain(14.0);
 const OUTCOME: Style = Style::bold(11.5);
 const HEADING: Style = Style::bold(12.0);
@@ -88,7 +87,9 @@ impl<'a> Printer<'a> {
         self.flow.text(&self.entry.kind, SMALL, margin, width);
         self.flow.close();
         self.flow.open(heading(1, &self.entry.machine));
-        self.flow.text(&self.entry.machine, NAME, margin, width);
+        let long = self.flow.letters.wrap(&self.entry.machine, NAME, width).len() > 2;
+        let style = if long { LONG_NAME } else { NAME };
+        self.flow.text(&self.entry.machine, style, margin, width);
         self.flow.close();
         self.flow.open(Tag::P);
         self.flow.text(&self.entry.title, TITLE, margin, width);

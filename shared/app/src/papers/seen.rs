@@ -44,8 +44,11 @@ impl Telling<'_> {
             Block::Text(self.say(&said.text("at", self.moment(back.at)).text("titles", titles)))
         });
         let hurried = (!body.hurried.is_empty()).then(|| {
-            let titles = titles(&body.hurried).join("; ");
-            Block::Text(self.say(&Said::new("paper-hurried").text("titles", titles)))
+            let all = body.hurried.len() == body.findings.len();
+            let said = Said::new(if all { "paper-hurried-all" } else { "paper-hurried" })
+                .number("points", body.hurried.len() as f64)
+                .text("titles", titles(&body.hurried).join("; "));
+            Block::Text(self.say(&said))
         });
         let blocks: Vec<Block> = back.chain(hurried).collect();
         let blocks =

@@ -135,13 +135,13 @@ impl<'a> Telling<'a> {
                 words.extend(
                     body.until_date.map(|day| self.say(&Said::new("deferred-date").date("day", day))),
                 );
-                words.join(" ")
+                words
             });
             Some(Block::Item(Item {
                 means: Some(open.means()),
                 title: leading.title.clone(),
                 words: leading.words.clone(),
-                notes: std::iter::once(self.say(&since)).chain(until).collect(),
+                notes: std::iter::once(self.say(&since)).chain(until.into_iter().flatten()).collect(),
             }))
         });
         let blocks: Vec<Block> = items.collect();

@@ -17,6 +17,6 @@ mod torque;
 mod walking;
 
 pub(crate) use bundles::plain_name;
-pub(crate) use records::signature_id;
+pub(crate) use records::{RECORD, signature_id};
 pub(crate) use second::LABEL;
 pub(crate) use walking::{meaning_id, minutes};

@@ -11,16 +11,21 @@ use crate::house::{House, digest, id};
 use crate::views::{AnswerView, FindingView, LeftView, MachinePage, RecordView};
 use crate::{App, Fault, identity};
 
+/// How the text in a record sheet's code begins.
+pub(crate) const RECORD: &str = "WM1RECORD:";
 /// Longest text of a rectification or a reason, characters.
 const LONGEST: usize = 1000;
 
 impl App {
-    /// A record laid open.
+    /// A record laid open, by its digest or by the text in a record sheet's code.
     ///
     /// # Errors
     /// [`Fault`]: not on this device.
     pub fn record(&mut self, name: String) -> Result<RecordView, Fault> {
-        let name = digest(&name)?;
+        let name = match name.trim().strip_prefix(RECORD) {
+            Some(code) => digest(&code.to_lowercase())?,
+            None => digest(&name)?,
+        };
         self.store.read(|tx| {
             let record = tx.record(&name)?.ok_or_else(|| Fault::new("no-such").text("what", name.short()))?;
             self.house.record_view(tx, &record)

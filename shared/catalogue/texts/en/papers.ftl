@@ -48,10 +48,14 @@ paper-findings = What was looked at, and what was seen
 paper-points-left = Not looked at
 paper-left = Left out
 paper-left-must = Left out, although the list demands it
-paper-interruptions = Interruptions
+paper-interruptions = Interruptions, and points passed quickly
 paper-no-interruptions = None: no point was asked again, and none was answered in much less time than a look takes.
 paper-stepped-back = { $at }: away for { $minutes } min, so these were asked again: { $titles }.
-paper-hurried = Answered in much less time than a look takes, and signed all the same: { $titles }.
+paper-hurried = { $points ->
+    [one] One point was
+   *[other] { $points } points were
+  } answered in much less time than a look takes, and signed all the same: { $titles }.
+paper-hurried-all = All { $points } points were answered in much less time than a look takes, and signed all the same.
 paper-band = Limit { $band }. { $source }
 paper-torque = { $tool } set to { $setting }; with its deviation each nut has between { $least } and { $most }. Movement before the click, eighths of a turn, nut by nut: { $eighths }.
 paper-reading = The tool read { $reading }.
@@ -125,7 +129,7 @@ paper-hand-signature = Signature
 paper-lacking = An empty box (□) stands for a letter that this print's font does not have. The record holds the letter itself.
 paper-code = A code with the record's digest, to look the record up and compare.
 paper-code-under = Scan to compare. Record { $digest }
-paper-foot = { $machine } · { $title } · record { $digest } · printed { $at }
+paper-foot = record { $digest } · printed { $at } · { $machine } · { $title }
 
 ## The label
 
