@@ -17,12 +17,28 @@ fn app() -> App {
     begun(&Clock::at("2026-05-02T06:41:07+02:00"))
 }
 
-/// The whole list after a service for a machine with this engine, every point of it.
+/// The list after every job at once on a machine with this engine, every point of it.
 fn points(app: &mut App, engine: &str) -> Vec<PointView> {
     let mut machine = bramble();
     machine.engine = engine.to_owned();
     let machine = register(app, machine);
+    let jobs = app.job_choices(machine.clone()).unwrap().into_iter().map(|job| job.id).collect();
+    app.job_begin(machine.clone(), jobs, String::new(), PIN.into()).unwrap();
     app.points(&machine, AFTER).unwrap().into_iter().flat_map(|station| station.points).collect()
+}
+
+/// A point that only follows jobs and that no graph names would never be asked.
+#[test]
+fn every_point_after_a_service_is_asked_of_some_engine() {
+    let catalogue = Catalogue::embedded().unwrap();
+    let mut app = app();
+    let mut asked = BTreeSet::new();
+    for engine in catalogue.sheets.keys() {
+        asked.extend(points(&mut app, engine).into_iter().map(|point| point.id));
+    }
+    for point in catalogue.points.iter().filter(|point| point.occasions.contains(AFTER)) {
+        assert!(asked.contains(&point.id), "{}", point.id);
+    }
 }
 
 #[test]
@@ -44,6 +60,10 @@ fn every_engine_is_served_and_every_job_leaves_no_joint_unlooked_at() {
             for last in ["after-tools-counted", "sound-shake", "walk-complete"] {
                 assert!(plan.points.iter().any(|point| point == last));
             }
+            // Nothing can fire before the tools are counted.
+            let place = |id: &str| plan.points.iter().position(|point| point == id);
+            let live = place("plug-cap-on").or(place("battery-joined"));
+            assert!(place("after-tools-counted") < live, "{engine} {}", job.id.as_str());
             for later in &plan.follow_ups {
                 assert!(!later.by.is_empty(), "{engine} {}", later.id);
                 if let Subject::Joint(joint) = &later.what {
