@@ -1,5 +1,7 @@
 //! Bundles: one machine's records as a file, and a file checked.
 
+use std::collections::BTreeSet;
+
 use witnessmark_core::record::{Body, Checked, LineFault, check, read_bundle, write_bundle};
 use witnessmark_core::said::Said;
 
@@ -18,15 +20,18 @@ impl App {
             let history = self.house.known(tx, machine)?;
             let records = tx.records_of(Some(machine))?;
             let people = tx.records_of(None)?;
-            let signed_by = |device| records.iter().any(|r| r.payload.device == device);
-            // Every device's own word about itself, if it signed here or ended a key that did.
-            let people = people.iter().filter(|r| {
-                let revokes = match r.payload.typed() {
-                    Ok(Body::Revoked(revoked)) => signed_by(revoked.device),
+            let mut devices: BTreeSet<_> = records.iter().map(|r| r.payload.device.clone()).collect();
+            // Who ended a signer's key speaks too: their own record tells whose word that is.
+            let enders: Vec<_> = people
+                .iter()
+                .filter(|r| match r.payload.typed() {
+                    Ok(Body::Revoked(revoked)) => devices.contains(&revoked.device),
                     _ => false,
-                };
-                revokes || signed_by(r.payload.device.clone())
-            });
+                })
+                .map(|r| r.payload.device.clone())
+                .collect();
+            devices.extend(enders);
+            let people = people.iter().filter(|r| devices.contains(&r.payload.device));
             let name = history.machine.map(|(machine, _)| machine.name).unwrap_or_default();
             Ok(FileOut {
                 name: format!("{}.records.jsonl", plain_name(&name)),
