@@ -218,7 +218,7 @@ point-after-plug-terminal = Terminal nut on the plug
 
 ## Head and cylinder
 
-point-after-head-nuts = Head nuts, by torque wrench
+point-after-head-nuts = Head nuts, once tight
     .good = All { $nuts }, crosswise and in stages to { $torque }, cold; each moved a little, alike.
     .why = Too loose leaks and heats; too tight pulls the stud from the case.
     .bad = A nut that never clicks, or one that moved over half a turn.
@@ -226,7 +226,7 @@ point-after-head-nuts = Head nuts, by torque wrench
     .one-moved-far = Clicked, one moved far
     .turns-on = One turns on, or missing
 
-point-after-base-nuts = Base nuts, by torque wrench
+point-after-base-nuts = Base nuts, once tight
     .good = All { $nuts }, crosswise and in stages to { $torque }, cold.
     .why = Air drawn in under the cylinder makes it lean and hot.
     .bad = A nut that never clicks, or one that moved over half a turn.
@@ -395,7 +395,7 @@ point-after-gear-oil = Gearbox oil and its plug
 
 ## Propeller, hub, strike
 
-point-after-propeller-bolts = Propeller bolts, by torque wrench
+point-after-propeller-bolts = Propeller bolts, once tight
     .good = All { $bolts }, crosswise and in stages to { $torque }, newly paint-marked.
     .why = One loose bolt breaks the others, and the propeller leaves.
     .bad = A bolt that never clicks, a crushed hub face, one missing.
@@ -449,7 +449,7 @@ point-after-starter-screws = Pull starter and its screws
 
 ## Electric
 
-point-after-motor-bolts = Motor bolts, by torque wrench
+point-after-motor-bolts = Motor bolts, once tight
     .good = All { $mounts } to { $torque }, newly paint-marked.
     .why = The propeller hangs on these.
     .bad = A bolt that never clicks, a crack, one missing.
