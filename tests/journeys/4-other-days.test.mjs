@@ -1,22 +1,13 @@
 // What else happens: trying out, settings, describing a machine anew, a list put aside, the program gone for a while.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { browse } from "./help/browser.mjs";
+import { comesIn } from "./help/arrival.mjs";
 import { away, steps } from "./help/database.mjs";
 import { Pilot, PIN } from "./help/pilot.mjs";
 import { registered, walked } from "./help/prepared.mjs";
 import { serve } from "./help/server.mjs";
 import { until, world } from "./help/world.mjs";
 import { VALUES } from "./chapters/walking.mjs";
-
-/** A pilot in front of the screens of a world. */
-async function comesIn(t, here) {
-  const server = await serve(here);
-  const context = await browse(t);
-  const pilot = new Pilot(await context.newPage());
-  await pilot.page.goto(server.address);
-  return { server, context, pilot };
-}
 
 async function beginsAWalk(pilot, machine, points) {
   await pilot.goTo("machine", machine);

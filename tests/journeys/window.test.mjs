@@ -59,8 +59,7 @@ async function signs(pilot) {
   await pilot.driver.press(await pilot.of("hold-to-sign"));
   await pilot.of("sign-sheet");
   await pilot.driver.release();
-  for (const key of PIN) await (await pilot.driver.one(`[data-test="sign-sheet"] [data-test="key-${key}"]`)).click();
-  await pilot.tap("sign");
+  await pilot.signWith(PIN);
   await pilot.on("verdict");
 }
 

@@ -1,5 +1,7 @@
 // What a pilot does on the screens, by the names that the screens give for it (see the top of ui/src/app.tsx).
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { BENCH } from "./bench.mjs";
 import { until } from "./world.mjs";
 
 /** Invented, like everybody here. */
@@ -32,8 +34,23 @@ export class Pilot {
     return (await this.of(test).innerText()).trim();
   }
 
+  async attribute(test, name) {
+    return this.of(test).getAttribute(name);
+  }
+
+  async choose(test, value) {
+    await this.of(test).selectOption(value);
+  }
+
   async has(test) {
     return (await this.of(test).count()) > 0;
+  }
+
+  /** The names that begin so, as soon as there is one. */
+  async named(beginning, more = "") {
+    const all = this.page.locator(`[data-test^="${beginning}"]${more}`);
+    await all.first().waitFor();
+    return all.evaluateAll((found) => found.map((one) => one.dataset.test));
   }
 
   async gone(test) {
@@ -66,11 +83,11 @@ export class Pilot {
     await this.page.evaluate((hash) => (location.hash = hash), "#/" + parts.map(encodeURIComponent).join("/"));
   }
 
-  async begin(name = PERSON) {
+  async begin(name = PERSON, pin = PIN) {
     await this.on("first");
     await this.type("name", name);
-    await this.type("pin", PIN);
-    await this.type("pin-twice", PIN);
+    await this.type("pin", pin);
+    await this.type("pin-twice", pin);
     await this.tap("begin");
     await this.on("machines");
   }
@@ -92,7 +109,7 @@ export class Pilot {
   }
 
   async key(value, unit) {
-    if (unit) await this.of("unit").selectOption(unit);
+    if (unit) await this.choose("unit", unit);
     while (await this.of("value").inputValue()) await this.tap("key-erase");
     for (const key of value) await this.tap(`key-${key}`);
   }
@@ -114,6 +131,25 @@ export class Pilot {
       if (await this.has("value")) await this.measure(...values[this.point()]);
       else await this.answer();
     }
+  }
+
+  /** The nut whose turn it is, and what the tool is set to for it; none once all have clicked. */
+  nut() {
+    return this.page.evaluate(BENCH);
+  }
+
+  /** A form's signature, without holding. */
+  async sign(pin = PIN) {
+    await this.type("pin", pin);
+    await this.tap("sign");
+  }
+
+  /** Taps what gives a file away: its name and its bytes. */
+  async download(test) {
+    const downloading = this.page.waitForEvent("download");
+    await this.tap(test);
+    const download = await downloading;
+    return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
   }
 
   /** A finger that stays on the button. */

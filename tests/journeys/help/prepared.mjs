@@ -1,4 +1,4 @@
-// What was there before a journey begins: a person, a machine, lists signed. Made on the command line.
+// What was there before a journey begins: a person, a machine, lists signed, work begun. Made on the command line.
 import assert from "node:assert/strict";
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -15,9 +15,32 @@ export function registered(here) {
   return here.cli("machine", "list").said[0].id;
 }
 
+/** A machine of the 125 class that is fit to fly: its critical limit entered, walked round. */
+export function fit(here) {
+  const machine = registered(here);
+  signed(here, "confirm-limit", machine, "head-nut-torque", "--low", "125 lbf.in", "--high", "130 lbf.in",
+    ...["--document", "Workshop manual of the Bramble 125, issue 3 (invented)", "--page", "41"]);
+  walked(here, machine);
+  assert.equal(here.cli("verdict", machine).said.state, "fit");
+  return machine;
+}
+
+/** Registers a wrench that may be used. */
+export function tooled(here) {
+  const range = ["--low", "5 N.m", "--high", "25 N.m"];
+  signed(here, "tool", "add", "Wrench 2", ...range, "--calibrated", day(-100), "--every-days", "365");
+}
+
+/** Work that was begun; the list after it walked and signed, if so wished. */
+export function worked(here, machine, job, { looked = false } = {}) {
+  signed(here, "job", "begin", machine, "--did", job);
+  if (looked) walked(here, machine, {}, "after-service");
+}
+
 /** Walks and signs a list: all of it serviceable but for what was found. */
-export function walked(here, machine, found = {}) {
-  const signed = walk(here, machine, { ...good(here, machine), ...found });
+export function walked(here, machine, found = {}, occasion = "before-flight") {
+  const answers = { ...good(here, machine, occasion), ...found };
+  const signed = walk(here, machine, answers, "--occasion", occasion);
   assert.ok(signed.said, signed.fault);
 }
 
@@ -29,12 +52,13 @@ export function begun(here, machine, { found = {}, except = [], only = Infinity 
 }
 
 /** A good answer to every point. */
-function good(here, machine) {
-  const answer = ({ ask }) =>
-    ask.by === "words"
-      ? ask.answers.find(({ means }) => means === "serviceable").id
-      : { value: ask.low === null ? ask.high / 2 : (ask.low + ask.high) / 2, unit: ask.units[0].code };
-  const { points } = here.cli("points", machine).said;
+function good(here, machine, occasion = "before-flight") {
+  const answer = ({ ask }) => {
+    if (ask.by === "words") return ask.answers.find(({ means }) => means === "serviceable").id;
+    if (ask.by === "torque") return { tool: "Wrench 2", eighths: Array(ask.nuts).fill(1) };
+    return { value: ask.low === null ? ask.high / 2 : (ask.low + ask.high) / 2, unit: ask.units[0].code };
+  };
+  const { points } = here.cli("points", machine, "--occasion", occasion).said;
   return Object.fromEntries(points.map((point) => [point.id, answer(point)]));
 }
 
@@ -42,6 +66,11 @@ function walk(here, machine, answers, ...more) {
   const file = join(here.folder, "answers.json");
   writeFileSync(file, JSON.stringify(answers));
   return here.cli("walk", machine, "--answers", file, "--pin-file", pinFile(here), ...more);
+}
+
+function signed(here, ...args) {
+  const done = here.cli(...args, "--pin-file", pinFile(here));
+  assert.equal(done.code, 0, done.fault);
 }
 
 function pinFile(here) {

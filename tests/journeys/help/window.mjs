@@ -1,5 +1,7 @@
 // The real window, and a pilot in front of it.
 import { createServer } from "node:net";
+import { BENCH } from "./bench.mjs";
+import { PIN } from "./pilot.mjs";
 import { Driver } from "./webdriver.mjs";
 import { end, shell, start, until } from "./world.mjs";
 
@@ -44,6 +46,13 @@ class WindowPilot {
   on = (screen) => this.driver.one(`[data-screen="${screen}"]`);
   has = async (test) => (await this.driver.all(`[data-test="${test}"]`)).length > 0;
   tap = async (test) => (await this.of(test)).click();
+  attribute = async (test, name) => (await this.of(test)).attribute(name);
+  named = (beginning, more = "") =>
+    until(beginning, async () => {
+      const all = await this.driver.all(`[data-test^="${beginning}"]${more}`);
+      return all.length > 0 && Promise.all(all.map((one) => one.attribute("data-test")));
+    });
+  nut = () => this.driver.run(`return ${BENCH}`);
   says = async (test) => (await this.of(test)).text();
   goTo = (...parts) => this.driver.run("location.hash = arguments[0]", "#/" + parts.map(encodeURIComponent).join("/"));
 
@@ -51,6 +60,16 @@ class WindowPilot {
     const field = await this.of(test);
     await field.clear();
     await field.type(text);
+  }
+
+  async sign(pin = PIN) {
+    await this.type("pin", pin);
+    await this.tap("sign");
+  }
+
+  async signWith(pin) {
+    for (const key of pin) await (await this.driver.one(`[data-test="sign-sheet"] [data-test="key-${key}"]`)).click();
+    await this.tap("sign");
   }
 
   /** The point that is on the screen; none on any other screen. */
