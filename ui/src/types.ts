@@ -1032,6 +1032,10 @@ good: boolean,
  */
 machine: string | null, 
 /**
+ * Whether a sheet can be printed of it.
+ */
+sheet: boolean, 
+/**
  * What was seen, for an inspection.
  */
 findings: Array<FindingView>, 

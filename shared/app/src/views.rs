@@ -667,6 +667,8 @@ struct RecordView {
     pub good: bool,
     /// The machine it is about.
     pub machine: Option<String>,
+    /// Whether a sheet can be printed of it.
+    pub sheet: bool,
     /// What was seen, for an inspection.
     pub findings: Vec<FindingView>,
     /// Points nobody looked at, for an inspection.

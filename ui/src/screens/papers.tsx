@@ -26,12 +26,8 @@ export function MachinePapers({ machine }: { machine: string }) {
   );
 }
 
-/** Kinds of records that a sheet can be printed of. */
-const WITH_SHEET = ["inspection", "job-begun", "second-look", "job-released"];
-
-/** The record sheet, where the record has one. */
-export function RecordSheet({ record, payload }: { record: string; payload: string }) {
-  if (!WITH_SHEET.includes(kindOf(payload))) return null;
+/** The record sheet. */
+export function RecordSheet({ record }: { record: string }) {
   return (
     <Papers
       papers={[
@@ -40,14 +36,6 @@ export function RecordSheet({ record, payload }: { record: string; payload: stri
       ]}
     />
   );
-}
-
-function kindOf(payload: string): string {
-  try {
-    return String((JSON.parse(payload) as { kind?: unknown }).kind);
-  } catch {
-    return "";
-  }
 }
 
 function Papers({ papers }: { papers: Paper[] }) {

@@ -48,7 +48,7 @@ export function RecordScreen({ digest, point }: { digest: string; point: string 
           </ul>
         </section>
       )}
-      <RecordSheet record={digest} payload={value.payload} />
+      {value.sheet && <RecordSheet record={digest} />}
       <details>
         <summary>{t("record-payload")}</summary>
         <p class="soft">{t("record-payload-what")}</p>

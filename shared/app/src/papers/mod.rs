@@ -17,6 +17,8 @@ mod table;
 mod telling;
 mod work;
 
+pub(crate) use sheet::has_sheet;
+
 use base64ct::{Base64, Encoding};
 
 use crate::usecases::plain_name;

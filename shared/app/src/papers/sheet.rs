@@ -1,6 +1,6 @@
 //! The record sheet: an inspection, or a job with its list, second look and release, for print.
 
-use witnessmark_core::record::{Body, Digest};
+use witnessmark_core::record::{Body, Digest, Record};
 use witnessmark_store::Tx;
 
 use super::flow::Format;
@@ -24,6 +24,15 @@ impl App {
         let format = format(&paper)?;
         self.store.read(|tx| self.house.record_sheet(tx, name, format))
     }
+}
+
+/// Whether a sheet can be printed of a record: of an inspection, and of work from any of its records.
+pub(crate) fn has_sheet(record: &Record) -> bool {
+    record.payload.machine.is_some()
+        && matches!(
+            record.payload.typed(),
+            Ok(Body::Inspection(_) | Body::JobBegun(_) | Body::SecondLook(_) | Body::Released(_))
+        )
 }
 
 /// ISO 216 A4, or US Letter (ANSI Y14.1 A).

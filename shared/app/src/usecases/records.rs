@@ -176,6 +176,7 @@ impl House {
             signature: self.word(signature_id(outcome)),
             good: outcome == Signature::Good,
             machine: payload.machine.map(|machine| machine.to_string()),
+            sheet: crate::papers::has_sheet(record),
             findings: Vec::new(),
             left: Vec::new(),
             interruptions: Vec::new(),
