@@ -6,20 +6,21 @@ import { PERSON, PIN } from "./pilot.mjs";
 import { day } from "./world.mjs";
 
 /** Registers a machine of the 125 class in a world; its id. */
-export function registered(here) {
-  const made = here.cli(
-    ...["machine", "add", "--name", "Field bramble", "--engine", "bramble-125", "--hours", "41.6", "--flights", "63"],
-    ...["--reserve-repacked", day(-30), "--repack-every", "365", "--signatory", PERSON, "--pin-file", pinFile(here)],
+export function registered(here, name = "Field bramble") {
+  signed(
+    here,
+    ...["machine", "add", "--name", name, "--engine", "bramble-125", "--hours", "41.6", "--flights", "63"],
+    ...["--reserve-repacked", day(-30), "--repack-every", "365", "--signatory", PERSON],
   );
-  assert.equal(made.code, 0, made.fault);
-  return here.cli("machine", "list").said[0].id;
+  return here.cli("machine", "list").said.find((card) => card.name === name).id;
 }
 
 /** A machine of the 125 class that is fit to fly: its critical limit entered, walked round. */
 export function fit(here) {
   const machine = registered(here);
-  signed(here, "confirm-limit", machine, "head-nut-torque", "--low", "125 lbf.in", "--high", "130 lbf.in",
-    ...["--document", "Workshop manual of the Bramble 125, issue 3 (invented)", "--page", "41"]);
+  const band = ["--low", "125 lbf.in", "--high", "130 lbf.in"];
+  const source = ["--document", "Workshop manual of the Bramble 125, issue 3 (invented)", "--page", "41"];
+  signed(here, "confirm-limit", machine, "head-nut-torque", ...band, ...source);
   walked(here, machine);
   assert.equal(here.cli("verdict", machine).said.state, "fit");
   return machine;
@@ -40,8 +41,8 @@ export function worked(here, machine, job, { looked = false } = {}) {
 /** Walks and signs a list: all of it serviceable but for what was found. */
 export function walked(here, machine, found = {}, occasion = "before-flight") {
   const answers = { ...good(here, machine, occasion), ...found };
-  const signed = walk(here, machine, answers, "--occasion", occasion);
-  assert.ok(signed.said, signed.fault);
+  const done = walk(here, machine, answers, "--occasion", occasion);
+  assert.ok(done.said, done.fault);
 }
 
 /** Begins a list and doesn't sign it: all points but some, or only the first ones. */
