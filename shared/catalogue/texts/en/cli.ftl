@@ -58,7 +58,7 @@ help-export = Write a machine's records to a file that anybody can verify
 help-verify = Check files of records with nothing but the files (exit 1: something is wrong)
 help-serve-ui = Show the screens in a browser on this machine
 help-compute = Compute one thing: JSON from standard input, JSON to standard output
-help-validate = Check data sheets, lists of points, words and drawings (exit 1: something is wrong)
+help-validate = Check data sheets, lists of points, assembly graphs, words and drawings (exit 1: something is wrong)
 help-rebuild = Derive everything anew from the signed records
 
 ## Help: what follows a verb
