@@ -66,7 +66,7 @@ lint: shell
 	$(CARGO) clippy --quiet --workspace --all-targets -- -D warnings
 # Tests drive the built programs, so these are built first; no keychain asks a person who isn't there.
 unit: shell
-	WITNESSMARK_KEYCHAIN=off $(CARGO) test --quiet --workspace
+	WITNESSMARK_KEYCHAIN=off $(CARGO) test --quiet --workspace --no-fail-fast
 outside: shell
 	WITNESSMARK_KEYCHAIN=off tests/outside/run.sh
 journeys: shell
