@@ -10,7 +10,7 @@
 //                 label, csv, calendar, paper-saved; with open work: job (data-ready), job-lacks, job-plan, walk-after-service, job-second, job-release
 //   log           tank, minutes-15, -20, -30, -45, -60, log-other, log-times, log-meter, log-hours, log-flights, log-tanks,
 //                 log-note, log-typed, log-now, logged, waiting, log-done, log-undo
-//   work          job-JOB, to-plan, work-open
+//   work          job-JOB, to-plan, work-open, go-on-working
 //   plan          order-off, order-back, plan-renew, plan-count, plan-independent, plan-later, work-note, pin, sign
 //   release       pin, sign
 //   walk-map      go-on, to-summary, step-back, stop-STATION, station-STATION, point-POINT

@@ -255,18 +255,21 @@ due-left = { $by ->
    *[hours] { $hours } h left
   }
 due-over = { $by ->
-    [flights] Due now, { $flights ->
-        [one] one flight
-       *[other] { $flights } flights
-      } past
-    [days] Due now, { $days ->
-        [one] one day
-       *[other] { $days } days
-      } past
-    [tanks] Due now, { $tanks ->
-        [one] one tank
-       *[other] { $tanks } tanks
-      } past
+    [flights] Due now{ $flights ->
+        [0] {""}
+        [one] , one flight past
+       *[other] , { $flights } flights past
+      }
+    [days] Due now{ $days ->
+        [0] {""}
+        [one] , one day past
+       *[other] , { $days } days past
+      }
+    [tanks] Due now{ $tanks ->
+        [0] {""}
+        [one] , one tank past
+       *[other] , { $tanks } tanks past
+      }
    *[hours] Due now, { $hours } h past
   }
 due-forecast = At this rate of flying about { $at }; four times out of five between { $low } and { $high }.

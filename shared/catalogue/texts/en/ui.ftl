@@ -391,6 +391,7 @@ adapter-fitted = An adapter or crowfoot makes the lever longer
 adapter-lever = Tool: middle of grip to square
 adapter-length = Adapter: square to nut
 adapter-angle = Angle, degrees (0 in line)
+adapter-half-first = First the adapter, below
 adapter-half = Type both lengths and the angle: before that nothing can be set.
 
 ## Torque tools

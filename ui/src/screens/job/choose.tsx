@@ -24,7 +24,9 @@ export function ChooseJobs({ machine }: { machine: string }) {
       over={page.value.card.name}
       back={back}
       foot={
-        open ? undefined : (
+        open ? (
+          <a class="button go" href={to("machine", machine)} data-test="go-on-working">{t("job-deeds")}</a>
+        ) : (
           <button
             type="button"
             class="go"

@@ -2,6 +2,7 @@
 import { useKept } from "../../drafts";
 import type { Adapter, Quantity, Unit } from "../../types";
 import { numberOf } from "../../parts/field";
+import { keepScroll } from "../../route";
 import { t } from "../../words";
 
 /** As typed, before it is an adapter. */
@@ -42,6 +43,12 @@ export function useBench(walk: string, point: string) {
 
 /** Started anew: with another tool or adapter nothing that clicked before counts. */
 export const ANEW: Partial<BenchDraft> = { step: 0, eighths: [] };
+
+/** Another tool in hand, or none: what is against it stands at the top, wherever the last one's words were left. */
+export function inHand(tool: string): Partial<BenchDraft> {
+  keepScroll(0);
+  return { tool, ...ANEW };
+}
 
 /** The adapter as the core takes it; none while it isn't fitted or not typed whole. */
 export function adapterOf(draft: AdapterDraft): Adapter | null {

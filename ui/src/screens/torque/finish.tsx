@@ -23,12 +23,17 @@ interface FinishProps {
 export function Finish({ draft, put, ask, unit, standing, fault, onDone }: FinishProps) {
   const form = useRef<HTMLFormElement>(null);
   const moved = useRef<HTMLOListElement>(null);
+  const read = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // Where the words were scrolled while the nuts clicked doesn't matter now. The focus goes to what is to
     // be read, not to the button: a key held down mustn't write it.
     form.current?.scrollIntoView({ block: "nearest" });
     moved.current?.focus({ preventScroll: true });
   }, []);
+  // What is doubted is shown beside the doubt, and the reason asked for below it.
+  useEffect(() => {
+    if (fault) read.current?.scrollIntoView({ block: "start" });
+  }, [fault]);
   // A reason is asked where the core will want one: for a refused tool, and for a reading that it doubts.
   const reason = standing === "refused" || fault?.kind === "torque-slip" || fault?.kind === "tool-refused" || draft.reason !== "";
   return (
@@ -48,7 +53,7 @@ export function Finish({ draft, put, ask, unit, standing, fault, onDone }: Finis
           </li>
         ))}
       </ol>
-      <div class="reading-pair">
+      <div class="reading-pair" ref={read}>
         <Field words={t("torque-reading")} value={draft.reading} onValue={(reading) => put({ reading })} test="reading" input={{ inputMode: "decimal" }} />
         <label class="field">
           {t("measure-unit")}

@@ -8,7 +8,7 @@ import type { ToolView } from "../../types";
 import { moveOn } from "../../walking";
 import { t } from "../../words";
 import { AdapterForm } from "./adapter";
-import { adapterOf, ANEW, halfTyped, readingOf, type useBench } from "./bench";
+import { adapterOf, ANEW, halfTyped, inHand, readingOf, type useBench } from "./bench";
 import { Eighths, NEAR } from "./eighths";
 import { Finish, FINISH } from "./finish";
 import { Pattern } from "./pattern";
@@ -29,6 +29,7 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
   const next = steps[draft.step];
   const clicked = steps.slice(0, draft.step).filter((step) => !next || step.stage === next.stage);
   const moved = next ? (draft.eighths[next.nut - 1] ?? null) : null;
+  const half = halfTyped(draft.adapter);
   const wanting = next?.movement === true && moved === null;
   // Below stands more than buttons: the drawing makes room.
   const crowded = !next || (moved !== null && !NEAR.includes(moved));
@@ -36,7 +37,7 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
 
   const click = () => {
     const now = performance.now();
-    if (!next || wanting || halfTyped(draft.adapter) || now - tapped.current < BOUNCE_MS) return;
+    if (!next || wanting || half || now - tapped.current < BOUNCE_MS) return;
     tapped.current = now;
     const after = steps[draft.step + 1];
     put({ step: draft.step + 1 });
@@ -65,7 +66,7 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
     });
 
   const otherTool = (
-    <button type="button" class="tool" onClick={() => put({ tool: "", ...ANEW })} data-test="other-tool">
+    <button type="button" class="tool" onClick={() => put(inHand(""))} data-test="other-tool">
       {t("torque-other-tool")}
     </button>
   );
@@ -103,8 +104,8 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
                 {next.movement ? t("torque-how-far-ask") : t("torque-pull")}
               </p>
               {next.movement && <Eighths nut={next.nut} value={moved} onValue={(eighths) => turn(next.nut, eighths)} />}
-              <button type="button" class="go" aria-disabled={wanting || halfTyped(draft.adapter)} onClick={click} data-test="clicked">
-                {t(wanting ? "torque-say-how-far" : "torque-clicked")}
+              <button type="button" class="go" aria-disabled={wanting || half} onClick={click} data-test="clicked">
+                {half ? t("adapter-half-first") : t(wanting ? "torque-say-how-far" : "torque-clicked")}
               </button>
             </>
           )}

@@ -8,7 +8,7 @@ import type { Place } from "../../walking";
 import { t } from "../../words";
 import { Where, Words } from "../point-parts";
 import { Tools } from "../tools";
-import { useBench } from "./bench";
+import { inHand, useBench } from "./bench";
 import { ChooseTool } from "./choose-tool";
 import { Pattern } from "./pattern";
 import { Tightening } from "./tightening";
@@ -34,7 +34,7 @@ export function Torque(props: TorqueProps) {
       picture={<Pattern positions={ask.positions} clicked={[]} next={undefined} />}
       foot={
         ask.has_number ? (
-          <ChooseTool walk={walk} point={point.id} tools={tools.value} fault={tools.fault} again={tools.again} onTool={(id) => bench.put({ tool: id })} />
+          <ChooseTool walk={walk} point={point.id} tools={tools.value} fault={tools.fault} again={tools.again} onTool={(id) => bench.put(inHand(id))} />
         ) : (
           <>
             <p class="strong" data-test="no-number">{t("torque-no-number", { joint: ask.words })}</p>
