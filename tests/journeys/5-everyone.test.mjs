@@ -4,41 +4,40 @@ import { test } from "node:test";
 import { violations } from "./help/axe.mjs";
 import { PHONE, WIDE } from "./help/browser.mjs";
 import { broken, covered, cut, pale, settled, sideways, tooSmall } from "./help/layout.mjs";
-import { tour } from "./help/tour.mjs";
+import { TOURS } from "./help/tour.mjs";
 
 const NARROW = { width: 320, height: 640 };
 
-test("every screen is for everybody", (t) =>
-  tour(t, async (page) => {
-    const wrong = [];
-    const look = async (where, found) => wrong.push(...(await found).map((what) => `${where}: ${what}`));
-    for (const [size, viewport] of Object.entries({ phone: PHONE, wide: WIDE })) {
-      await page.setViewportSize(viewport);
-      for (const colorScheme of ["light", "dark"]) {
-        await page.emulateMedia({ colorScheme });
-        await settled(page);
-        await look(`${size}, ${colorScheme}`, violations(page));
-        await look(`${size}, ${colorScheme}, pale`, pale(page));
-      }
-      await look(`${size}, too small`, tooSmall(page));
-      await look(`${size}, covered`, covered(page));
+async function forEverybody(page) {
+  const wrong = [];
+  const look = async (where, found) => wrong.push(...(await found).map((what) => `${where}: ${what}`));
+  for (const [size, viewport] of Object.entries({ phone: PHONE, wide: WIDE })) {
+    await page.setViewportSize(viewport);
+    for (const colorScheme of ["light", "dark"]) {
+      await page.emulateMedia({ colorScheme });
+      await settled(page);
+      await look(`${size}, ${colorScheme}`, violations(page));
+      await look(`${size}, ${colorScheme}, pale`, pale(page));
     }
-    await page.setViewportSize(NARROW);
-    await settled(page);
-    for (const [what, found] of Object.entries({ sideways, cut, broken })) await look(`320 px, ${what}`, found(page));
-    assert.deepEqual(wrong, []);
-  }));
+    await look(`${size}, too small`, tooSmall(page));
+    await look(`${size}, covered`, covered(page));
+  }
+  await page.setViewportSize(NARROW);
+  await settled(page);
+  for (const [what, found] of Object.entries({ sideways, cut, broken })) await look(`320 px, ${what}`, found(page));
+  assert.deepEqual(wrong, []);
+}
 
 // Letters twice as large, set where a person sets them: in the browser.
-test("every screen holds letters twice as large", (t) =>
-  tour(
-    t,
-    async (page) => {
-      await settled(page);
-      const wrong = [];
-      for (const [what, found] of Object.entries({ sideways, cut, broken, covered }))
-        wrong.push(...(await found(page)).map((where) => `${what}: ${where}`));
-      assert.deepEqual(wrong, []);
-    },
-    { letters: 2 },
-  ));
+async function holdsLargeLetters(page) {
+  await settled(page);
+  const wrong = [];
+  for (const [what, found] of Object.entries({ sideways, cut, broken, covered }))
+    wrong.push(...(await found(page)).map((where) => `${what}: ${where}`));
+  assert.deepEqual(wrong, []);
+}
+
+for (const [part, tour] of Object.entries(TOURS)) {
+  test(`every screen of the ${part} is for everybody`, (t) => tour(t, forEverybody));
+  test(`every screen of the ${part} holds letters twice as large`, (t) => tour(t, holdsLargeLetters, { letters: 2 }));
+}

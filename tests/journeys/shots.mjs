@@ -6,7 +6,7 @@ import { fileURLToPath } from "node:url";
 import { PHONE, WIDE } from "./help/browser.mjs";
 import { settled } from "./help/layout.mjs";
 import { PERSON, PIN } from "./help/pilot.mjs";
-import { tour } from "./help/tour.mjs";
+import { TOURS } from "./help/tour.mjs";
 import { openWindow } from "./help/window.mjs";
 import { until, world } from "./help/world.mjs";
 
@@ -21,20 +21,21 @@ const LARGE = [{ name: "phone-large-letters", viewport: PHONE, colorScheme: "lig
 
 rmSync(shots, { recursive: true, force: true });
 
-for (const [letters, looks] of [[1, LOOKS], [2, LARGE]])
-  test(`letters ${letters} times as large`, async (t) => {
-    let number = 0;
-    const shoot = async (page, name) => {
-      const file = `${String((number += 1)).padStart(2, "0")}-${name}.png`;
-      for (const look of looks) {
-        await page.setViewportSize(look.viewport);
-        await page.emulateMedia({ colorScheme: look.colorScheme });
-        await settled(page);
-        await page.screenshot({ path: join(shots, look.name, file) });
-      }
-    };
-    await tour(t, shoot, { letters });
-  });
+for (const [part, tour] of Object.entries(TOURS))
+  for (const [letters, looks] of [[1, LOOKS], [2, LARGE]])
+    test(`the ${part}, letters ${letters} times as large`, async (t) => {
+      let number = 0;
+      const shoot = async (page, name) => {
+        const file = `${part}-${String((number += 1)).padStart(2, "0")}-${name}.png`;
+        for (const look of looks) {
+          await page.setViewportSize(look.viewport);
+          await page.emulateMedia({ colorScheme: look.colorScheme });
+          await settled(page);
+          await page.screenshot({ path: join(shots, look.name, file) });
+        }
+      };
+      await tour(t, shoot, { letters });
+    });
 
 test("the real window", async (t) => {
   const here = world(t);

@@ -2,10 +2,11 @@
 import assert from "node:assert/strict";
 import { until } from "../help/world.mjs";
 
-/** Tightens what is left, each nut moved as far as it says; the nuts in the order in which they had their turn. */
-export async function tightens(pilot, eighths) {
+/** Tightens what is left, or so many clicks of it, each nut moved as far as it says; the nuts in the order in
+ * which they had their turn. */
+export async function tightens(pilot, eighths, most = Infinity) {
   const order = [];
-  for (let at = await turn(pilot); at; at = await pilot.nut()) {
+  for (let at = await turn(pilot); at && order.length < most; at = await pilot.nut()) {
     order.push(at.nut);
     await clicks(pilot, eighths);
   }
@@ -38,12 +39,7 @@ export function goesAcross(order) {
 
 /** Half-way the phone's page goes away, and a nut was tapped that hadn't clicked: it goes on at the same nut. */
 export async function goesOnAfterwards(pilot, eighths) {
-  const order = [];
-  await turn(pilot);
-  for (let n = 0; n < 3; n++) {
-    order.push((await pilot.nut()).nut);
-    await clicks(pilot, eighths);
-  }
+  const order = await tightens(pilot, eighths, 3);
   const at = await pilot.nut();
   await clicks(pilot, eighths);
   await pilot.tap("nut-back");

@@ -5,6 +5,8 @@ import { join } from "node:path";
 import { PERSON, PIN } from "./pilot.mjs";
 import { day } from "./world.mjs";
 
+const WRENCH = "Wrench 2";
+
 /** Registers a machine of the 125 class in a world; its id. */
 export function registered(here, name = "Field bramble") {
   signed(
@@ -16,8 +18,8 @@ export function registered(here, name = "Field bramble") {
 }
 
 /** A machine of the 125 class that is fit to fly: its critical limit entered, walked round. */
-export function fit(here) {
-  const machine = registered(here);
+export function fit(here, name) {
+  const machine = registered(here, name);
   const band = ["--low", "125 lbf.in", "--high", "130 lbf.in"];
   const source = ["--document", "Workshop manual of the Bramble 125, issue 3 (invented)", "--page", "41"];
   signed(here, "confirm-limit", machine, "head-nut-torque", ...band, ...source);
@@ -26,15 +28,15 @@ export function fit(here) {
   return machine;
 }
 
-/** Registers a wrench that may be used. */
-export function tooled(here) {
+/** Registers a wrench, calibrated so many days ago: one that may be used unless told otherwise. */
+export function tooled(here, name = WRENCH, ago = 100) {
   const range = ["--low", "5 N.m", "--high", "25 N.m"];
-  signed(here, "tool", "add", "Wrench 2", ...range, "--calibrated", day(-100), "--every-days", "365");
+  signed(here, "tool", "add", name, ...range, "--calibrated", day(-ago), "--every-days", "365");
 }
 
 /** Work that was begun; the list after it walked and signed, if so wished. */
-export function worked(here, machine, job, { looked = false } = {}) {
-  signed(here, "job", "begin", machine, "--did", job);
+export function worked(here, machine, jobs, { looked = false } = {}) {
+  signed(here, "job", "begin", machine, "--did", ...jobs);
   if (looked) walked(here, machine, {}, "after-service");
 }
 
@@ -56,7 +58,7 @@ export function begun(here, machine, { found = {}, except = [], only = Infinity 
 function good(here, machine, occasion = "before-flight") {
   const answer = ({ ask }) => {
     if (ask.by === "words") return ask.answers.find(({ means }) => means === "serviceable").id;
-    if (ask.by === "torque") return { tool: "Wrench 2", eighths: Array(ask.nuts).fill(1) };
+    if (ask.by === "torque") return { tool: WRENCH, eighths: Array(ask.nuts).fill(1) };
     return { value: ask.low === null ? ask.high / 2 : (ask.low + ask.high) / 2, unit: ask.units[0].code };
   };
   const { points } = here.cli("points", machine, "--occasion", occasion).said;
@@ -69,7 +71,8 @@ function walk(here, machine, answers, ...more) {
   return here.cli("walk", machine, "--answers", file, "--pin-file", pinFile(here), ...more);
 }
 
-function signed(here, ...args) {
+/** A deed of the command line that is signed. */
+export function signed(here, ...args) {
   const done = here.cli(...args, "--pin-file", pinFile(here));
   assert.equal(done.code, 0, done.fault);
 }

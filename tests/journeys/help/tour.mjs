@@ -1,25 +1,34 @@
-// All screens, one after the other, each in a test of its own.
+// All screens, one after the other, each in a test of its own: those of the walk, and those of the work.
 import { comesIn } from "./arrival.mjs";
 import { PHONE } from "./browser.mjs";
 import { FIRST, populate, SCREENS } from "./screens.mjs";
-import { WORK } from "./screens-of-work.mjs";
+import { populateWork, WORK } from "./screens-of-work.mjs";
 import { world } from "./world.mjs";
 
-/** Shows every screen on a phone and has it looked at. */
-export async function tour(t, look, { letters = 1 } = {}) {
-  const first = world(t);
-  const { pilot } = await comesIn(t, first, { letters });
+/** Shows every screen of the walk on a phone and has it looked at. */
+async function tourOfTheWalk(t, look, looks) {
+  const { pilot } = await comesIn(t, world(t), looks);
   for (const [name, show] of FIRST) await t.test(name, () => shown(pilot, show, {}).then(() => look(pilot.page, name)));
+  const here = world(t);
+  await through(t, here, SCREENS, populate(here), look, looks);
+}
 
-  const full = world(t);
-  const ids = populate(full);
-  const { pilot: owner } = await comesIn(t, full, { letters });
-  await owner.on("machines");
-  for (const [name, show] of [...SCREENS, ...WORK])
+/** The same with every screen of the work. */
+async function tourOfTheWork(t, look, looks) {
+  const here = world(t);
+  await through(t, here, WORK, populateWork(here, world(t)), look, looks);
+}
+
+export const TOURS = { walk: tourOfTheWalk, work: tourOfTheWork };
+
+async function through(t, here, screens, ids, look, looks) {
+  const { pilot } = await comesIn(t, here, looks);
+  await pilot.on("machines");
+  for (const [name, show] of screens)
     await t.test(name, async () => {
-      await leave(owner);
-      await shown(owner, show, ids);
-      await look(owner.page, name);
+      await leave(pilot);
+      await shown(pilot, show, ids);
+      await look(pilot.page, name);
     });
 }
 

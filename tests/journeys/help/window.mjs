@@ -36,16 +36,18 @@ function freePort() {
   });
 }
 
+const named = (test) => `[data-test="${test}"]`;
+
 /** What a pilot does in the window; named as in `pilot.mjs`. */
 class WindowPilot {
   constructor(driver) {
     this.driver = driver;
   }
 
-  of = (test) => this.driver.one(`[data-test="${test}"]`);
+  of = (test) => this.driver.one(named(test));
   on = (screen) => this.driver.one(`[data-screen="${screen}"]`);
-  has = async (test) => (await this.driver.all(`[data-test="${test}"]`)).length > 0;
-  tap = async (test) => (await this.of(test)).click();
+  has = async (test) => (await this.driver.all(named(test))).length > 0;
+  tap = (test) => this.#touch(named(test), (element) => element.click());
   attribute = async (test, name) => (await this.of(test)).attribute(name);
   named = (beginning, more = "") =>
     until(beginning, async () => {
@@ -56,11 +58,22 @@ class WindowPilot {
   says = async (test) => (await this.of(test)).text();
   goTo = (...parts) => this.driver.run("location.hash = arguments[0]", "#/" + parts.map(encodeURIComponent).join("/"));
 
-  async type(test, text) {
-    const field = await this.of(test);
-    await field.clear();
-    await field.type(text);
-  }
+  type = (test, text) =>
+    this.#touch(named(test), async (field) => {
+      await field.clear();
+      await field.type(text);
+    });
+
+  /** As soon as it can be done: what is just coming or moving can't be touched yet. */
+  #touch = (selector, deed) =>
+    until(`${selector} to be touched`, () =>
+      this.driver.one(selector).then(deed).then(
+        () => true,
+        (failed) => {
+          if (!/^(element not interactable|stale element reference)/.test(failed.message)) throw failed;
+        },
+      ),
+    );
 
   async sign(pin = PIN) {
     await this.type("pin", pin);
@@ -68,7 +81,7 @@ class WindowPilot {
   }
 
   async signWith(pin) {
-    for (const key of pin) await (await this.driver.one(`[data-test="sign-sheet"] [data-test="key-${key}"]`)).click();
+    for (const key of pin) await this.#touch(`${named("sign-sheet")} ${named(`key-${key}`)}`, (element) => element.click());
     await this.tap("sign");
   }
 
