@@ -34,7 +34,7 @@ macro_rules! bodies {
             /// Where a known kind's body is malformed.
             pub fn read(kind: &str, body: &Value) -> Result<Self, serde_json::Error> {
                 Ok(match kind {
-                    $($kind => Body::$name(serde_json::from_value(body.clone())?),)*
+                    $($kind => Body::$name(<$body as Deserialize>::deserialize(body)?),)*
                     _ => Body::Unknown { kind: kind.to_owned(), body: body.clone() },
                 })
             }
