@@ -1,0 +1,21 @@
+//! What the screens are told. Every text is already in the person's language; no screen
+//! decides anything of the trade.
+
+/// Gives every view the same derives, so that a view is only its members.
+macro_rules! views {
+    ($($(#[$meta:meta])* $kind:ident $name:ident $body:tt)*) => {
+        $(#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, TS)] $(#[$meta])* pub $kind $name $body)*
+    };
+}
+
+mod basics;
+mod machine;
+mod record;
+mod walk;
+mod work;
+
+pub use basics::*;
+pub use machine::*;
+pub use record::*;
+pub use walk::*;
+pub use work::*;
