@@ -105,7 +105,9 @@ impl SigningSeed {
         self.jwk().thumbprint()
     }
 
-    pub(super) fn sign(&self, message: &[u8]) -> [u8; 64] {
+    /// The Ed25519 signature of these bytes. Public because a device also signs what is no record:
+    /// its requests to a server (RFC 9421), and a server its checkpoints.
+    pub fn sign(&self, message: &[u8]) -> [u8; 64] {
         self.0.sign(message).to_bytes()
     }
 }
