@@ -1,0 +1,3 @@
+//! Sync, sans-IO: what a device and a server say to one another, and how each checks the other.
+//!
+//! No clock, randomness, network, thread or file: they are arguments, or belong to the caller.
