@@ -15,7 +15,7 @@ export CARGO_TERM_COLOR ?= auto
 CORE_PACKAGES := build-essential pkg-config libdbus-1-dev
 SHELL_PACKAGES := libwebkit2gtk-4.1-dev librsvg2-dev fonts-dejavu-core dbus
 TEST_PACKAGES := webkit2gtk-driver xvfb xauth dbus-x11 chromium python3-venv \
-  poppler-utils zbar-tools librsvg2-bin
+  poppler-utils zbar-tools librsvg2-bin postgresql
 
 help:
 	@sed -n '1,3p' Makefile
