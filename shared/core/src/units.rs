@@ -18,6 +18,9 @@ const POUND_FORCE: f64 = POUND * STANDARD_GRAVITY;
 /// Conventional mercury, kg/m³ (exact by convention); SP 811 prints the inch of it as 3386.389 Pa.
 const MERCURY: f64 = 13_595.1;
 
+/// How far absolute zero, written in another scale, may come out below itself, K.
+const ROUNDING_K: f64 = 1e-9;
+
 /// What kind of quantity a unit measures; only units of one dimension convert.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[allow(missing_docs)]
@@ -122,6 +125,9 @@ pub enum UnitFault {
     /// Not a finite number.
     #[error("the number of {0} is not finite")]
     NotFinite(&'static str),
+    /// A temperature below absolute zero.
+    #[error("nothing is as cold as that: a temperature is 0 K, -273.15 °C or -459.67 °F at least")]
+    TooCold,
     /// No unit of that code.
     #[error("there is no unit `{0}`")]
     Unknown(String),
@@ -148,33 +154,34 @@ impl Quantity {
     /// The same quantity in another unit of the same dimension.
     ///
     /// # Errors
-    /// [`UnitFault`] when the dimensions differ or the number isn't finite.
+    /// [`UnitFault`] when the dimensions differ, the number isn't finite, or there is no such
+    /// temperature.
     pub fn to(self, unit: Unit) -> Result<Self, UnitFault> {
-        if !self.value.is_finite() {
-            return Err(UnitFault::NotFinite(self.unit.code()));
-        }
+        let si = self.si()?;
         if self.unit == unit {
             return Ok(self);
         }
         if self.unit.dimension() != unit.dimension() {
             return Err(UnitFault::OtherDimension { from: self.unit.code(), to: unit.code() });
         }
-        let (factor, offset) = self.unit.to_si();
         let (wanted_factor, wanted_offset) = unit.to_si();
-        let si = self.value * factor + offset;
         Ok(Self::new((si - wanted_offset) / wanted_factor, unit))
     }
 
     /// The same quantity in the coherent SI unit of its dimension (the ratio's is 1, the angle's rad).
     ///
     /// # Errors
-    /// [`UnitFault::NotFinite`].
+    /// [`UnitFault`] when the number isn't finite, or there is no such temperature.
     pub fn si(self) -> Result<f64, UnitFault> {
         if !self.value.is_finite() {
             return Err(UnitFault::NotFinite(self.unit.code()));
         }
         let (factor, offset) = self.unit.to_si();
-        Ok(self.value * factor + offset)
+        let si = self.value * factor + offset;
+        if self.unit.dimension() == Dimension::Temperature && si < -ROUNDING_K {
+            return Err(UnitFault::TooCold);
+        }
+        Ok(si)
     }
 }
 
@@ -213,6 +220,19 @@ mod tests {
     fn temperatures_carry_their_offset() {
         let boiling = Quantity::new(212.0, Unit::Fahrenheit).to(Unit::Celsius).unwrap();
         assert!((boiling.value - 100.0).abs() < 1e-9);
+    }
+
+    /// Absolute zero: -273.15 °C exactly, by definition of the Celsius scale (SI brochure; from
+    /// memory), and so -459.67 °F.
+    #[test]
+    fn nothing_is_colder_than_absolute_zero() {
+        let to = |value: f64, unit: Unit| Quantity::new(value, unit).to(Unit::Celsius);
+        for (zero, unit) in [(0.0, Unit::Kelvin), (-273.15, Unit::Celsius), (-459.67, Unit::Fahrenheit)] {
+            assert!((to(zero, unit).unwrap().value + 273.15).abs() < 1e-9, "{unit:?}");
+            assert_eq!(to(zero - 0.01, unit), Err(UnitFault::TooCold), "{unit:?}");
+        }
+        assert_eq!(Quantity::new(-300.0, Unit::Celsius).si(), Err(UnitFault::TooCold));
+        assert!(Quantity::new(-5.0, Unit::Millimetre).to(Unit::Inch).is_ok(), "a length is told elsewhere");
     }
 
     #[test]
