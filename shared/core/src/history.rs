@@ -12,8 +12,8 @@ use uuid::Uuid;
 
 use crate::list::{Meaning, Rememberance, ResolvedBand, Source, Sourced};
 use crate::record::{
-    Body, Clock, Correction, DeviceId, Digest, Inspection, Left, LimitConfirmed, Machine, Record, Service,
-    TimeLogged,
+    Body, Clock, Correction, Deferred, DeviceId, Digest, Inspection, Left, LimitConfirmed, Machine, Record,
+    Service, TimeLogged,
 };
 
 use crate::work::Work;
@@ -180,6 +180,7 @@ impl History {
                 // The latest word holds, also where it takes a slip of the pen back.
                 self.hours = machine.hours;
                 self.flights = machine.flights;
+                self.taken_back();
                 self.machine = Some((machine, record.digest));
                 self.registered_by.get_or_insert_with(|| record.payload.device.clone());
             }
@@ -195,8 +196,8 @@ impl History {
             Ok(Body::TimeLogged(body)) => self.log_time(at.date_naive(), &body),
             Ok(Body::JobBegun(body)) => self.work.begin(record, body),
             Ok(Body::SecondLook(body)) => self.work.looked(record, body),
-            Ok(Body::Released(body)) => self.work.release(record, body),
-            Ok(Body::Deferred(body)) => self.work.defer(record, body),
+            Ok(Body::Released(body)) => self.work.release(record, body, self.service()),
+            Ok(Body::Deferred(body)) => self.take_deferral(record, body),
             Ok(Body::ComponentMoved(body)) => self.work.move_component(record, body),
             Ok(Body::DueKept(body)) => self.work.keep_due(record, body),
             Ok(Body::Member(_) | Body::Vouched(_) | Body::Revoked(_) | Body::ToolKept(_)) => {}
@@ -252,6 +253,27 @@ impl History {
         }
     }
 
+    /// Who hadn't seen all that is wrong at a point can't have let it wait; what was said before
+    /// doesn't hold then either.
+    fn take_deferral(&mut self, record: &Record, body: Deferred) {
+        let wrong = self.open_at(&body.point).map_or(&[][..], |open| &open.sightings);
+        let mut wrong = wrong.iter().filter(|s| s.means == Meaning::Unserviceable);
+        if wrong.all(|sighting| knew(record, &sighting.device, sighting.seq)) {
+            self.work.defer(record, body);
+        } else {
+            self.work.deferrals.remove(&body.point);
+        }
+    }
+
+    /// After a description, which may take time in service back.
+    fn taken_back(&mut self) {
+        let now = self.service();
+        self.work.taken_back(now);
+        for look in &mut self.looks {
+            look.flights = look.flights.min(now.flights);
+        }
+    }
+
     fn take_limit(&mut self, record: &Record, body: LimitConfirmed) {
         let source = Source { document: body.document, page: body.page };
         let sourced = |quantity: Option<crate::units::Quantity>| {
@@ -284,7 +306,7 @@ impl History {
     fn clear(&mut self, point: &str, by: &Record, worst: Meaning) {
         for open in self.open.iter_mut().filter(|open| open.point == point) {
             if open.means() <= worst || open.passing() {
-                open.sightings.retain(|sighting| !knew(by, sighting));
+                open.sightings.retain(|sighting| !knew(by, &sighting.device, sighting.seq));
             }
         }
         self.open.retain(|open| !open.sightings.is_empty());
@@ -305,11 +327,12 @@ fn sighting(record: &Record, means: Meaning, title: &str, words: &str, hours: f6
     }
 }
 
-fn knew(record: &Record, sighting: &Sighting) -> bool {
+/// Whether a record's author knew a device's record of this number.
+fn knew(record: &Record, device: &DeviceId, seq: u64) -> bool {
     let payload = &record.payload;
-    if payload.device == sighting.device {
-        payload.seq > sighting.seq
+    if payload.device == *device {
+        payload.seq > seq
     } else {
-        payload.seen.get(&sighting.device).is_some_and(|seen| *seen >= sighting.seq)
+        payload.seen.get(device).is_some_and(|seen| *seen >= seq)
     }
 }

@@ -17,6 +17,9 @@ use crate::record::{
 /// Uses remembered for the rate of flying.
 const LOGS_KEPT: usize = 120;
 
+/// Second looks remembered whose job isn't told yet, or has been released.
+const EARLY_KEPT: usize = 16;
+
 /// A job from its beginning to its release.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Job {
@@ -43,6 +46,9 @@ pub struct JobInspection {
     pub record: Digest,
     /// Who signed.
     pub device: DeviceId,
+    /// Its number among that device's records.
+    #[serde(default)]
+    pub seq: u64,
     /// Mandatory points nobody looked at.
     pub missed: Vec<String>,
     /// Every point on the list, looked at or left.
@@ -58,6 +64,9 @@ pub struct JobLook {
     pub record: Digest,
     /// Who looked.
     pub device: DeviceId,
+    /// How far they knew what others had signed.
+    #[serde(default)]
+    pub knew: BTreeMap<DeviceId, u64>,
     /// Joints found as they should be.
     pub good: Vec<String>,
     /// Joints found wanting.
@@ -113,6 +122,10 @@ pub struct DueItem {
 pub struct Work {
     /// Jobs open, and those last released.
     pub jobs: Vec<Job>,
+    /// Second looks at jobs not told yet: the other person's phone knows of the job only what it
+    /// was shown, and its clock may lie behind.
+    #[serde(default)]
+    pub early: Vec<(Digest, JobLook)>,
     /// What jobs made due later.
     pub follow_ups: Vec<FollowUp>,
     /// Deferrals by point: the record, its author, what it says.
@@ -144,13 +157,17 @@ impl Work {
     }
 
     pub(crate) fn begin(&mut self, record: &Record, body: JobBegun) {
+        let (own, early) =
+            std::mem::take(&mut self.early).into_iter().partition(|(job, _)| *job == record.digest);
+        self.early = early;
+        let own: Vec<(Digest, JobLook)> = own;
         self.jobs.push(Job {
             record: record.digest,
             device: record.payload.device.clone(),
             at: record.payload.at,
             body,
             inspections: Vec::new(),
-            looks: Vec::new(),
+            looks: own.into_iter().map(|(_, look)| look).collect(),
             released: None,
         });
     }
@@ -168,6 +185,7 @@ impl Work {
         job.inspections.push(JobInspection {
             record: record.digest,
             device: record.payload.device.clone(),
+            seq: record.payload.seq,
             missed: body.left.iter().filter(|left| left.must).map(|left| left.title.clone()).collect(),
             listed: body
                 .findings
@@ -180,21 +198,36 @@ impl Work {
     }
 
     pub(crate) fn looked(&mut self, record: &Record, body: SecondLook) {
-        let Some(job) = self.open_job(Some(&body.job)) else { return };
         let (good, wanting): (Vec<_>, Vec<_>) =
             body.joints.into_iter().partition(|seen| seen.means <= Meaning::Serviceable);
         let names = |joints: Vec<crate::record::JointSeen>| joints.into_iter().map(|j| j.joint).collect();
-        job.looks.push(JobLook {
+        let look = JobLook {
             record: record.digest,
             device: record.payload.device.clone(),
+            knew: record.payload.seen.clone(),
             good: names(good),
             wanting: names(wanting),
-        });
+        };
+        if self.jobs.iter().all(|job| job.record != body.job) {
+            self.early.push((body.job, look));
+            self.early.drain(..self.early.len().saturating_sub(EARLY_KEPT));
+        } else if let Some(job) = self.open_job(Some(&body.job)) {
+            job.looks.push(look);
+        }
     }
 
-    pub(crate) fn release(&mut self, record: &Record, body: Released) {
-        let moment = Moment { service: body.service, day: record.payload.at.date_naive() };
+    /// A release that says more than the records do is none: the job stays open. So does one whose
+    /// author hadn't seen a later list with something wrong in it.
+    pub(crate) fn release(&mut self, record: &Record, body: Released, now: Service) {
+        let day = record.payload.at.date_naive();
+        // Where its author and the records count differently, what falls due counts from the less,
+        // and the first flight is one after the more.
+        let moment = Moment { service: body.service.most(now), day };
+        let from = Moment { service: body.service.least(now), day };
         let Some(job) = self.open_job(Some(&body.job)) else { return };
+        if !lacks(job, |device| Some(device.clone())).is_empty() {
+            return;
+        }
         job.released =
             Some(JobRelease { record: record.digest, device: record.payload.device.clone(), moment, body });
         let (done, planned) = (job.body.jobs.clone(), job.body.follow_ups.clone());
@@ -203,7 +236,7 @@ impl Work {
         self.follow_ups.extend(planned.into_iter().map(|planned| FollowUp {
             record: record.digest,
             planned,
-            from: moment,
+            from,
         }));
         // Of those released, only the last matters (its first flight is watched).
         let last = record.digest;
@@ -240,6 +273,22 @@ impl Work {
             self.logs.push((day, body.added.hours));
             let over = self.logs.len().saturating_sub(LOGS_KEPT);
             self.logs.drain(..over);
+        }
+    }
+
+    /// Time in service was corrected to less: nothing that counts from a moment may count from one
+    /// that hasn't come yet, or it would fall due too late by all that was taken back.
+    pub(crate) fn taken_back(&mut self, now: Service) {
+        let moments = self.follow_ups.iter_mut().map(|due| &mut due.from);
+        let released = self.jobs.iter_mut().filter_map(|job| Some(&mut job.released.as_mut()?.moment));
+        for moment in moments.chain(released).chain(self.due.values_mut().filter_map(|i| i.before.as_mut())) {
+            moment.service = moment.service.least(now);
+        }
+        for item in self.due.values_mut() {
+            item.body.done = item.body.done.least(now);
+        }
+        for component in self.components.values_mut() {
+            component.body.service = component.body.service.least(now);
         }
     }
 
@@ -291,9 +340,9 @@ pub enum Lack {
 }
 
 /// What a job lacks. `person` tells whose device it is: the second look counts only from another
-/// person than the one who began the work and the one who signed its list; an unknown person is
-/// never another.
-pub fn lacks(job: &Job, person: impl Fn(&DeviceId) -> Option<Uuid>) -> Vec<Lack> {
+/// person than the one who began the work and the one who signed its list, and only after that list; an
+/// unknown person is never another, nor is anybody another than an unknown one.
+pub fn lacks<P: PartialEq>(job: &Job, person: impl Fn(&DeviceId) -> Option<P>) -> Vec<Lack> {
     let Some(inspection) = job.inspections.last() else { return vec![Lack::Inspection] };
     let mut lacks = Vec::new();
     let whole = job.body.points.iter().all(|point| inspection.listed.contains(point));
@@ -306,7 +355,9 @@ pub fn lacks(job: &Job, person: impl Fn(&DeviceId) -> Option<Uuid>) -> Vec<Lack>
     let first = [person(&job.device), person(&inspection.device)];
     let another = |look: &&JobLook| {
         let own = job.device == look.device || inspection.device == look.device;
-        person(&look.device).is_some_and(|second| !own && !first.contains(&Some(second)))
+        let after = look.knew.get(&inspection.device).is_some_and(|seen| *seen >= inspection.seq);
+        let other = |second: P| first.iter().all(|one| one.as_ref().is_some_and(|one| *one != second));
+        after && !own && person(&look.device).is_some_and(other)
     };
     for joint in &job.body.independent {
         let latest = job

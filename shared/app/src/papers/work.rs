@@ -37,7 +37,10 @@ impl<'a> Parts<'a> {
 impl Telling<'_> {
     /// The entry of a job; none where the job's beginning isn't here.
     pub(super) fn job(&self, job: Digest) -> Option<Entry> {
-        let parts = Parts::of(&self.records, job)?;
+        let mut parts = Parts::of(&self.records, job)?;
+        // A release that the records don't bear out is none: the job is still open.
+        let open = self.history.work.job(&job).is_some_and(|job| job.released.is_none());
+        parts.released = parts.released.filter(|_| !open);
         let (record, body) = &parts.begun;
         let mut facts = self.machine_facts(record);
         let begun = Said::new("paper-begun-words")

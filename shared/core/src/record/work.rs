@@ -24,6 +24,28 @@ pub struct Service {
     pub tanks: u32,
 }
 
+impl Service {
+    /// The lesser of each count.
+    #[must_use]
+    pub fn least(self, other: Self) -> Self {
+        Self {
+            hours: self.hours.min(other.hours),
+            flights: self.flights.min(other.flights),
+            tanks: self.tanks.min(other.tanks),
+        }
+    }
+
+    /// The greater of each count.
+    #[must_use]
+    pub fn most(self, other: Self) -> Self {
+        Self {
+            hours: self.hours.max(other.hours),
+            flights: self.flights.max(other.flights),
+            tanks: self.tanks.max(other.tanks),
+        }
+    }
+}
+
 impl std::ops::Add for Service {
     type Output = Self;
 

@@ -14,6 +14,8 @@ pub(super) fn reasons(q: Question<'_>) -> Vec<Reason> {
     for job in &q.history.work.jobs {
         reasons.push(match &job.released {
             None => open_job(q, job),
+            // Released, but by what is known of the people by now, not looked at by another one.
+            Some(_) if !lacks(job, |device| q.persons.get(device)).is_empty() => open_job(q, job),
             Some(_) => match first_flight(q, job) {
                 Some(reason) => reason,
                 None => continue,
