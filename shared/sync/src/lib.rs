@@ -1,3 +1,7 @@
 //! Sync, sans-IO: what a device and a server say to one another, and how each checks the other.
 //!
 //! No clock, randomness, network, thread or file: they are arguments, or belong to the caller.
+//!
+//! - [`merkle`]: the tree over a server's log, and the proofs a server gives of it.
+
+pub mod merkle;
