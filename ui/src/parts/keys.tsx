@@ -21,7 +21,7 @@ export function Keys({ onKey, onErase, left, right, enter }: KeysProps) {
       </button>
     ) : null;
   return (
-    <div class="keys" role="group" aria-label={t("keys")}>
+    <div class={`keys ${right ? "signed" : ""}`} role="group" aria-label={t("keys")}>
       {["1", "2", "3", "4", "5", "6", "7", "8", "9", "0"].map((digit) => key(digit, `k${digit}`))}
       {key(left, "left")}
       {key(right, "right")}

@@ -79,9 +79,11 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
             </span>
           </>
         ) : (
-          <span class="soft">{known ? t("measure-band", { band: ask.words }) : ask.source}</span>
+          <span class="soft">{known && t("measure-band", { band: ask.words })}</span>
         )}
       </p>
+      {/* A number that no manual confirms says so where it is used, and not only where one scrolls to. */}
+      <p class="unconfirmed" data-test="source">{ask.source}</p>
       <Keys
         onKey={add}
         onErase={() => setTyped(typed.slice(0, -1))}

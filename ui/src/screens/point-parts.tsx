@@ -68,7 +68,6 @@ export function Words({ place, state }: { place: Place; state: PointState | unde
         </p>
       )}
       {state?.state === "left" && <p class="said">{t("point-left")}</p>}
-      {point.ask.by === "value" && <p class="unconfirmed">{point.ask.source}</p>}
       {point.unconfirmed && <p class="unconfirmed">{point.unconfirmed}</p>}
       {state?.note && <p class="noted" data-test="noted">{state.note}</p>}
       <Photos digests={state?.photos ?? []} />
