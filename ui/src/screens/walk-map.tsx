@@ -61,7 +61,7 @@ export function WalkMap({ walk }: { walk: Walk }) {
               onClick={() => setOpen(open === station.id ? undefined : station.id)}
               data-test={`station-${station.id}`}
             >
-              <span class={`station-number ${station.id === here ? "here" : ""}`}>{index + 1}</span>
+              <span class={`station-number ${station.id === here ? "here" : done.includes(station.id) ? "done" : ""}`}>{index + 1}</span>
               <span class="grow strong">
                 {station.words}
                 {station.id === here && <span class="unseen"> {t("walk-here")}</span>}
