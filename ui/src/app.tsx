@@ -14,13 +14,13 @@
 //   plan          order-off, order-back, plan-renew, plan-count, plan-independent, plan-later, work-note, pin, sign
 //   release       pin, sign
 //   walk-map      go-on, to-summary, step-back, stop-STATION, station-STATION, point-POINT
-//   point         answer-ANSWER (with data-means), value, unit, key-0 … key-9, key-., key-erase, judged (data-means),
+//   point         answer-ANSWER (with data-means), value, unit, key-0 … key-9, key-., key-erase, judged (data-means), source,
 //                 enter, photo, say-more, note, note-keep, leave or go-on, step-back, to-map; shows critical,
 //                 caution, last-time, said, noted, stepped-back
 //                 of a joint to tighten: no-number, to-limit, use-tool-TOOL, tool-new, setting, spread, against, adapter,
 //                 adapter-fitted, adapter-lever, adapter-length, adapter-unit, adapter-angle, eighths-0, -1, -2, -4,
 //                 eighths-more, eighths-less, eighths-plus, eighths-value, clicked, nut-back, torque-anew, other-tool,
-//                 moved, reading, reading-unit, reason, torque-done
+//                 moved, reading, reading-unit, reason, torque-done; of a refused tool first: against, reason, use-all-the-same
 //   summary       preview (data-state), found-POINT, left-POINT, hurried-POINT, hold-to-sign, sign-with-pin, put-aside, step-back, more;
 //                 then sign-sheet: pin, key-0 … key-9, sign, sign-not-yet
 //   verdict       verdict (data-state), reason-RULE, to-machine

@@ -12,7 +12,7 @@ const withTool = (words) => async (pilot, ids) => {
   await pilot.page.locator('[data-test^="use-tool-"], [data-test="other-tool"]').first().waitFor();
   if (await pilot.has("other-tool")) await pilot.tap("other-tool");
   await pilot.page.locator('[data-test^="use-tool-"]').filter({ hasText: words }).click();
-  await pilot.of("clicked").waitFor();
+  await pilot.page.locator('[data-test="clicked"], [data-test="use-all-the-same"]').waitFor();
 };
 
 const GOOD = "Wrench 2";
@@ -21,6 +21,10 @@ const OLD = "Grandfather";
 /** Every nut has clicked. */
 const finished = (tool) => async (pilot, ids) => {
   await withTool(tool)(pilot, ids);
+  if (tool === OLD) {
+    await pilot.type("reason", "The other wrench is at the calibration laboratory");
+    await pilot.tap("use-all-the-same");
+  }
   await tightens(pilot, [1, 1, 2, 1]);
 };
 
@@ -57,7 +61,15 @@ export const BENCH = [
       await pilot.tap("eighths-more");
     },
   ],
-  ["torque-refused", withTool(OLD)],
+  [
+    "torque-refused",
+    async (pilot, ids) => {
+      await withTool(OLD)(pilot, ids);
+      if (await pilot.of("reason").inputValue()) return;
+      await pilot.tap("use-all-the-same");
+      await pilot.fault();
+    },
+  ],
   ["torque-finished", finished(GOOD)],
   ["torque-finished-refused", finished(OLD)],
   [

@@ -354,7 +354,7 @@ release-none-hint = This machine has nothing to release. Go back to it.
 
 ## Tightening
 
-torque-no-number = { $joint }: no number to tighten to.
+torque-no-number = No number to tighten to is known here.
 torque-to-limit = Enter it from the manual
 torque-which-tool = Which tool do you tighten with?
 torque-no-tool = No torque tool is registered here yet.
@@ -382,6 +382,10 @@ torque-all = Every nut has clicked. Unwind the tool.
 torque-moved = How far each nut turned
 torque-reading = What the tool read, if it reads
 torque-reason = Why is it used or taken all the same?
+torque-reason-use = Why is it used all the same?
+torque-reason-first = Say why first.
+torque-reason-first-hint = The reason goes into the record with every nut that this tool tightens. Or take another tool.
+torque-use-all-the-same = Use it all the same
 torque-reason-hint = Written into the record; the joint is watched from then on.
 torque-nut-back = One nut back
 torque-anew = Begin anew
@@ -391,7 +395,7 @@ adapter-fitted = An adapter or crowfoot makes the lever longer
 adapter-lever = Tool: middle of grip to square
 adapter-length = Adapter: square to nut
 adapter-angle = Angle, degrees (0 in line)
-adapter-half-first = First the adapter, below
+adapter-half-first = First the adapter's sizes
 adapter-half = Type both lengths and the angle: before that nothing can be set.
 
 ## Torque tools

@@ -24,6 +24,8 @@ export interface BenchDraft {
   reading: string;
   readingUnit: Unit | undefined;
   reason: string;
+  /** Whether the reason for using a refused tool was given. */
+  admitted: boolean;
 }
 
 const BLANK: BenchDraft = {
@@ -34,6 +36,7 @@ const BLANK: BenchDraft = {
   reading: "",
   readingUnit: undefined,
   reason: "",
+  admitted: false,
 };
 
 export function useBench(walk: string, point: string) {
@@ -44,10 +47,11 @@ export function useBench(walk: string, point: string) {
 /** Started anew: with another tool or adapter nothing that clicked before counts. */
 export const ANEW: Partial<BenchDraft> = { step: 0, eighths: [] };
 
-/** Another tool in hand, or none: what is against it stands at the top, wherever the last one's words were left. */
+/** Another tool in hand, or none: what is against it stands at the top, wherever the last one's words were left.
+ * A reason speaks for one tool only: carried over, it would insist on the next one's reading. */
 export function inHand(tool: string): Partial<BenchDraft> {
   keepScroll(0);
-  return { tool, ...ANEW };
+  return { tool, reason: "", admitted: false, ...ANEW };
 }
 
 /** The adapter as the core takes it; none while it isn't fitted or not typed whole. */

@@ -14,6 +14,7 @@ import { Finish, FINISH } from "./finish";
 import { Pattern } from "./pattern";
 import { Setting } from "./setting";
 import { TorquePage, type TorqueProps } from "./torque";
+import { WhyAllTheSame } from "./why-all-the-same";
 
 /** Two clicks of a wrench lie further apart; a bounce of the finger doesn't. */
 const BOUNCE_MS = 350;
@@ -70,6 +71,28 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
       {t("torque-other-tool")}
     </button>
   );
+  if (plan.value?.standing === "refused" && !draft.admitted)
+    return (
+      <TorquePage
+        walk={walk}
+        place={place}
+        picture={
+          <div class="bench small">
+            <Pattern positions={ask.positions} clicked={[]} next={undefined} />
+          </div>
+        }
+        foot={
+          <WhyAllTheSame
+            against={plan.value.against}
+            reason={draft.reason}
+            onReason={(reason) => put({ reason })}
+            onSaid={() => put({ admitted: true })}
+          />
+        }
+        tools={<div class="tools">{otherTool}</div>}
+      />
+    );
+
   // Once a nut has clicked, taking back means the nut; before that, whatever came before this point.
   const tools = draft.step > 0 && (
     <div class="tools" role="group" aria-label={t("tools")}>

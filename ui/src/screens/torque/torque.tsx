@@ -37,7 +37,7 @@ export function Torque(props: TorqueProps) {
           <ChooseTool walk={walk} point={point.id} tools={tools.value} fault={tools.fault} again={tools.again} onTool={(id) => bench.put(inHand(id))} />
         ) : (
           <>
-            <p class="strong" data-test="no-number">{t("torque-no-number", { joint: ask.words })}</p>
+            <p class="strong" data-test="no-number">{t("torque-no-number")}</p>
             <a class="button go" href={to("machine", walk.machine, "limit", ask.band)} data-test="to-limit">{t("torque-to-limit")}</a>
           </>
         )
