@@ -33,7 +33,7 @@ function draftOf(kept: DueForm | null, page: MachinePage): Draft {
     flights: text(kept?.every.flights),
     tanks: text(kept?.every.tanks),
     days: text(kept?.every.days),
-    tolerance: text(kept?.tolerance_percent ?? 10),
+    tolerance: text(kept?.tolerance_percent ?? 0),
     fromDue: kept?.from_due ?? false,
     doneHours: text(kept?.done_hours ?? page.card.hours),
     doneFlights: text(kept?.done_flights ?? page.card.flights),
