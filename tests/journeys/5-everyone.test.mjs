@@ -3,7 +3,8 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { violations } from "./help/axe.mjs";
 import { PHONE, WIDE } from "./help/browser.mjs";
-import { broken, covered, cut, pale, settled, sideways, tooSmall } from "./help/layout.mjs";
+import { pale } from "./help/contrast.mjs";
+import { broken, covered, cut, moving, outOfSight, settled, sideways, tooSmall } from "./help/layout.mjs";
 import { TOURS } from "./help/tour.mjs";
 
 const NARROW = { width: 320, height: 640 };
@@ -19,9 +20,11 @@ async function forEverybody(page) {
       await look(`${size}, ${colorScheme}`, violations(page));
       await look(`${size}, ${colorScheme}, pale`, pale(page));
     }
+    await look(`${size}, out of sight`, outOfSight(page));
     await look(`${size}, too small`, tooSmall(page));
     await look(`${size}, covered`, covered(page));
   }
+  await look("moving", moving(page));
   await page.setViewportSize(NARROW);
   await settled(page);
   for (const [what, found] of Object.entries({ sideways, cut, broken })) await look(`320 px, ${what}`, found(page));

@@ -90,40 +90,28 @@ export const covered = (page) =>
       });
   });
 
-/** Text with less contrast than 7:1 (WCAG 2.2 § 1.4.6; the formula of its "contrast ratio", from memory). */
-export const pale = (page) =>
-  page.evaluate(() => {
-    const pen = Object.assign(document.createElement("canvas"), { width: 1, height: 1 }).getContext("2d", { willReadFrequently: true });
-    const paint = (colors) => {
-      pen.clearRect(0, 0, 1, 1);
-      for (const color of colors) {
-        pen.fillStyle = color;
-        pen.fillRect(0, 0, 1, 1);
-      }
-      return pen.getImageData(0, 0, 1, 1).data;
-    };
-    const light = (pixel) => {
-      const [r, g, b] = [...pixel].map((channel) => {
-        const part = channel / 255;
-        return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
-      });
-      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-    };
-    const behind = (element) => {
-      const colors = [];
-      for (let at = element; at; at = at.parentElement) colors.unshift(getComputedStyle(at).backgroundColor);
-      return ["white", ...colors];
-    };
-    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    const found = new Map();
-    while (texts.nextNode()) {
-      const element = texts.currentNode.parentElement;
-      if (!texts.currentNode.textContent.trim() || !element.checkVisibility({ opacityProperty: true })) continue;
-      if (element.closest(".unseen, .over-paint")) continue;
-      const back = behind(element);
-      const [front, ground] = [light(paint([...back, getComputedStyle(element).color])), light(paint(back))];
-      const ratio = (Math.max(front, ground) + 0.05) / (Math.min(front, ground) + 0.05);
-      if (ratio < 7) found.set(`${element.tagName}.${element.className}`, `${ratio.toFixed(1)}: ${texts.currentNode.textContent.trim().slice(0, 50)}`);
-    }
-    return [...found].map(([where, what]) => `${where} ${what}`);
-  });
+/** What must be read before a point is answered, and isn't whole in sight without scrolling; under a sheet it needn't be. */
+export const outOfSight = (page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('[data-screen="point"] main:not(:has(.nuts, dialog[open])) :is(h1, .critical, .caution, .look-for, .unconfirmed[data-test])')].flatMap((element) => {
+      const box = element.getBoundingClientRect();
+      const { body } = document;
+      const boxed = ({ display, overflowY }) => display !== "contents" && overflowY === "auto";
+      const scrolls = (at) => (at === body || boxed(getComputedStyle(at)) ? at : scrolls(at.parentElement));
+      const sight = scrolls(element).getBoundingClientRect();
+      const seen = box.top >= sight.top - 1 && box.bottom <= Math.min(sight.bottom, innerHeight) + 1;
+      return seen ? [] : [`${element.textContent.slice(0, 80)}: ${Math.round(box.top)}–${Math.round(box.bottom)} in ${Math.round(sight.top)}–${Math.round(sight.bottom)}`];
+    }),
+  );
+
+/** What would move though a person asked for no motion; how long to hold is the one thing that must be seen. */
+export const moving = (page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll("*")]
+      .filter((element) => !element.matches(".over-paint"))
+      .filter((element) => {
+        const { animationName, transitionDuration } = getComputedStyle(element);
+        return animationName !== "none" || transitionDuration.split(", ").some((time) => parseFloat(time) > 0);
+      })
+      .map((element) => element.outerHTML.slice(0, 120)),
+  );
