@@ -3,5 +3,8 @@
 //! No clock, randomness, network, thread or file: they are arguments, or belong to the caller.
 //!
 //! - [`merkle`]: the tree over a server's log, and the proofs a server gives of it.
+//! - [`note`] and [`checkpoint`]: what a server signs about its log.
 
+pub mod checkpoint;
 pub mod merkle;
+pub mod note;
