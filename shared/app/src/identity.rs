@@ -318,6 +318,9 @@ impl House {
         machine: Option<Uuid>,
         body: &Body,
     ) -> Result<Record, Fault> {
+        if let Some(machine) = machine {
+            self.may_sign(tx, machine, &seed.device(), body)?;
+        }
         let waiting = tx.pending()?;
         for pending in &waiting {
             let body = Body::TimeLogged(pending.body.clone());

@@ -12,6 +12,7 @@ mod identity;
 mod papers;
 mod pictures;
 mod platform;
+mod rights;
 mod texts;
 mod unkept;
 mod usecases;

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use uuid::Uuid;
 use witnessmark_core::history::History;
 use witnessmark_core::list::Machinery;
-use witnessmark_core::record::{Body, DeviceId};
+use witnessmark_core::record::DeviceId;
 use witnessmark_core::said::{Arg, Said};
 use witnessmark_core::verdict::{Question, Reason, State, Verdict, judge};
 use witnessmark_store::Tx;
@@ -42,10 +42,8 @@ impl House {
     /// Who holds which device.
     pub(crate) fn people(&self, tx: &Tx<'_>) -> Result<People, Fault> {
         let mut people = People::default();
-        for record in tx.records_of(None)? {
-            if let Ok(Body::Member(member)) = record.payload.typed() {
-                people.add(record.payload.device, member.name, member.person);
-            }
+        for (device, standing) in tx.trust()?.devices() {
+            people.add(device.clone(), standing.person.clone(), standing.person_id);
         }
         Ok(people)
     }

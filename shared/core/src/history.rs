@@ -13,7 +13,7 @@ use uuid::Uuid;
 use crate::list::{Meaning, Rememberance, ResolvedBand, Source, Sourced};
 use crate::record::{
     Body, Clock, Correction, Deferred, DeviceId, Digest, Inspection, Left, LimitConfirmed, Machine, Record,
-    Service, TimeLogged,
+    Right, Service, TimeLogged, Trust,
 };
 
 use crate::work::Work;
@@ -109,6 +109,9 @@ pub struct History {
     pub tanks: u32,
     /// The device that registered the machine: its person decides on it where no school does.
     pub registered_by: Option<DeviceId>,
+    /// The school whose roles decide on it.
+    #[serde(default)]
+    pub school: Option<Digest>,
     /// Work on it.
     pub work: Work,
     /// The last record folded: only a later one may be taken without folding anew.
@@ -133,15 +136,16 @@ impl Place {
 }
 
 impl History {
-    /// Folds the records about one machine. Their signatures have been checked before.
-    pub fn of<'a>(machine: Uuid, records: impl IntoIterator<Item = &'a Record>) -> Self {
+    /// Folds the records about one machine. Their signatures have been checked before; `trust` tells
+    /// which still count, and what their authors may do.
+    pub fn of<'a>(machine: Uuid, records: impl IntoIterator<Item = &'a Record>, trust: &Trust) -> Self {
         let mut records: Vec<&Record> =
             records.into_iter().filter(|r| r.payload.machine == Some(machine)).collect();
         records.sort_by_cached_key(|record| Place::of(record));
         records.dedup_by_key(|record| record.digest);
         let mut history = Self::default();
         for record in records {
-            history.take(record);
+            history.take(record, trust);
         }
         history
     }
@@ -171,38 +175,99 @@ impl History {
     }
 
     /// Takes one more record. It must stand after all those folded before; see [`History::upto`].
-    pub fn take(&mut self, record: &Record) {
-        let at = record.payload.at;
+    ///
+    /// Whoever has no right to a thing can make the verdict only more careful: what they found wrong
+    /// is taken, what they found right is not.
+    pub fn take(&mut self, record: &Record, trust: &Trust) {
         self.upto = Some(Place::of(record));
-        self.latest = self.latest.max(Some(at));
+        if !trust.counts(record) {
+            return;
+        }
+        self.latest = self.latest.max(Some(record.payload.at));
+        let may = |right| self.may(record, trust, right);
         match record.payload.typed() {
-            Ok(Body::Machine(machine)) => {
+            Ok(Body::Machine(machine)) if may(Right::Work) => {
                 // The latest word holds, also where it takes a slip of the pen back.
                 self.hours = machine.hours;
                 self.flights = machine.flights;
-                self.taken_back();
                 self.machine = Some((machine, record.digest));
+                self.taken_back();
                 self.registered_by.get_or_insert_with(|| record.payload.device.clone());
             }
-            Ok(Body::Inspection(body)) => self.take_inspection(record, body),
+            Ok(Body::Inspection(body)) if may(Right::Look) => {
+                // A list after work is that work's own end.
+                let work = body.job.is_none() || may(Right::Work);
+                self.take_inspection(record, body, work);
+            }
+            Ok(Body::Inspection(body)) => self.see_wrong(record, &body),
             Ok(Body::Correction(body)) => self.take_correction(record, body),
-            Ok(Body::Rectified(body)) => {
+            Ok(Body::Rectified(body)) if may(Right::Work) => {
                 let about = |s: &Sighting| s.record == body.opened_by;
                 if self.open_at(&body.point).is_some_and(|open| open.sightings.iter().any(about)) {
                     self.clear(&body.point, record, Meaning::Unserviceable);
                 }
             }
-            Ok(Body::LimitConfirmed(body)) => self.take_limit(record, body),
-            Ok(Body::TimeLogged(body)) => self.log_time(at.date_naive(), &body),
+            Ok(Body::LimitConfirmed(body)) if may(Right::Work) => self.take_limit(record, body),
+            Ok(Body::TimeLogged(body)) if may(Right::Look) => {
+                self.log_time(record.payload.at.date_naive(), &body);
+            }
             Ok(Body::JobBegun(body)) => self.work.begin(record, body),
-            Ok(Body::SecondLook(body)) => self.work.looked(record, body),
-            Ok(Body::Released(body)) => self.work.release(record, body, self.service()),
-            Ok(Body::Deferred(body)) => self.take_deferral(record, body),
-            Ok(Body::ComponentMoved(body)) => self.work.move_component(record, body),
-            Ok(Body::DueKept(body)) => self.work.keep_due(record, body),
-            Ok(Body::Member(_) | Body::Vouched(_) | Body::Revoked(_) | Body::ToolKept(_)) => {}
+            Ok(Body::SecondLook(body)) => {
+                let second = may(Right::SecondLook);
+                self.work.looked(record, body, second);
+            }
+            Ok(Body::Released(body)) if may(Right::Work) => {
+                let now = self.service();
+                self.work.release(record, body, now);
+            }
+            Ok(Body::Deferred(body)) if may(Right::Defer) => self.take_deferral(record, body),
+            Ok(Body::ComponentMoved(body)) if may(Right::Work) => self.work.move_component(record, body),
+            Ok(Body::DueKept(body)) if may(Right::Work) => self.work.keep_due(record, body),
+            Ok(Body::MachineEnrolled(body)) => self.enrol(record, trust, body.school),
             Ok(Body::Unknown { kind, .. }) => self.unknown.push((kind, record.digest)),
+            Ok(_) => {}
             Err(_) => self.unknown.push((record.payload.kind.clone(), record.digest)),
+        }
+    }
+
+    /// Whether a record's author has a right over this machine, as far as folded: by the school's
+    /// roles where it is under a school; else everybody has, but only its owner lets a defect wait.
+    pub fn may(&self, record: &Record, trust: &Trust, right: Right) -> bool {
+        let own = self.owns(&record.payload.device, trust);
+        match &self.school {
+            None => own || right != Right::Defer,
+            // A school of which nothing is known here has no members.
+            Some(school) => {
+                let role = trust.school(school).and_then(|school| school.role(record));
+                role.is_some_and(|role| role.gives(right, own))
+            }
+        }
+    }
+
+    /// Whether a device could have this right over the machine if it wrote a record on this day.
+    pub fn may_on(&self, day: NaiveDate, device: &DeviceId, trust: &Trust, right: Right) -> bool {
+        let own = self.owns(device, trust);
+        match &self.school {
+            None => own || right != Right::Defer,
+            Some(school) => trust.role_on(school, device, day).is_some_and(|role| role.gives(right, own)),
+        }
+    }
+
+    /// Whether a device is its owner's: nobody's before it is registered.
+    pub fn owns(&self, device: &DeviceId, trust: &Trust) -> bool {
+        self.registered_by.as_ref().is_some_and(|owner| trust.same_person(owner, device))
+    }
+
+    fn enrol(&mut self, record: &Record, trust: &Trust, school: Option<Digest>) {
+        let own = self.owns(&record.payload.device, trust);
+        let root = self.school.and_then(|id| trust.school(&id)).is_some_and(|school| school.by_root(record));
+        // Into a school goes only a member's machine; out of it, its owner or the root takes it.
+        let taken = match school {
+            None => own || root,
+            Some(id) => own && trust.school(&id).is_some_and(|school| school.role(record).is_some()),
+        };
+        if taken {
+            self.school = school;
         }
     }
 
@@ -220,21 +285,22 @@ impl History {
         self.work.log(day, body);
     }
 
-    fn take_inspection(&mut self, record: &Record, body: Inspection) {
-        self.work.inspected(record, &body);
-        for finding in &body.findings {
-            match finding.means {
-                Meaning::NotFitted => {}
-                Meaning::Serviceable => self.clear(&finding.point, record, Meaning::Watch),
-                Meaning::Watch | Meaning::Unserviceable => self.see(
-                    &finding.point,
-                    Sighting {
-                        passing: finding.passing,
-                        ..sighting(record, finding.means, &finding.title, &finding.words, body.hours)
-                    },
-                ),
-            }
+    /// What somebody without the right to look found wrong all the same.
+    fn see_wrong(&mut self, record: &Record, body: &Inspection) {
+        for finding in body.findings.iter().filter(|finding| finding.means >= Meaning::Watch) {
+            let sighting = sighting(record, finding.means, &finding.title, &finding.words, body.hours);
+            self.see(&finding.point, Sighting { passing: finding.passing, ..sighting });
         }
+    }
+
+    fn take_inspection(&mut self, record: &Record, body: Inspection, work: bool) {
+        if work {
+            self.work.inspected(record, &body);
+        }
+        for finding in body.findings.iter().filter(|finding| finding.means == Meaning::Serviceable) {
+            self.clear(&finding.point, record, Meaning::Watch);
+        }
+        self.see_wrong(record, &body);
         self.looks.push(Look {
             record: record.digest,
             at: record.payload.at,

@@ -197,7 +197,11 @@ impl Work {
         });
     }
 
-    pub(crate) fn looked(&mut self, record: &Record, body: SecondLook) {
+    /// Takes a second look; of one who may give none, only what was found wanting.
+    pub(crate) fn looked(&mut self, record: &Record, mut body: SecondLook, may: bool) {
+        if !may {
+            body.joints.retain(|seen| seen.means > Meaning::Serviceable);
+        }
         let (good, wanting): (Vec<_>, Vec<_>) =
             body.joints.into_iter().partition(|seen| seen.means <= Meaning::Serviceable);
         let names = |joints: Vec<crate::record::JointSeen>| joints.into_iter().map(|j| j.joint).collect();

@@ -151,7 +151,7 @@ proptest! {
         let bundle = read_bundle(&lines.join("\n")).unwrap();
         let _ = check(&bundle);
         let records: Vec<&Record> = bundle.records.iter().map(|(_, record)| record).collect();
-        let history = witnessmark_core::history::History::of(machine(), records);
+        let history = witnessmark_core::history::History::of(machine(), records.iter().copied(), &Trust::from_records(records.iter().copied()));
         let zone = FixedOffset::east_opt(low * 3600).unwrap();
         let verdict = verdict_of(&history, &confirmed_sheet(), at(DAY).with_timezone(&zone));
         prop_assert!(verdict.reasons.iter().all(|reason| !reason.clears.id.is_empty()));
@@ -290,7 +290,8 @@ fn the_ends_of_the_calendar_are_judged_too() {
             assert_eq!(record.is_ok(), taken, "{moment}");
             records.extend(record);
         }
-        let history = witnessmark_core::history::History::of(machine(), &records);
+        let history =
+            witnessmark_core::history::History::of(machine(), &records, &Trust::from_records(&records));
         for hours in [-23, 0, 23] {
             let now = at(DAY).with_timezone(&FixedOffset::east_opt(hours * 3600).unwrap());
             let verdict = verdict_of(&history, &confirmed_sheet(), now);

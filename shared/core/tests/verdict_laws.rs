@@ -56,7 +56,7 @@ proptest! {
         records.extend(again.iter().map(|index| index.get(&world.records)));
         // A shuffle that the seed decides.
         records.sort_by_key(|record| Digest::of(&[record.digest.0.as_slice(), &seed.to_be_bytes()].concat()));
-        let history = History::of(machine(), records);
+        let history = History::of(machine(), records, &Trust::from_records(&world.records));
         prop_assert_eq!(&history, &world.history());
         let now = world.now + TimeDelta::minutes(1);
         prop_assert_eq!(verdict_of(&history, &confirmed_sheet(), now), world.verdict());
@@ -69,13 +69,14 @@ proptest! {
             world.records.iter().filter(|r| r.payload.machine == Some(machine())).collect();
         records.sort_by_key(|record| Place::of(record));
         let stop = stop.index(records.len() + 1);
+        let trust = Trust::from_records(&world.records);
         let mut history = History::default();
         for (n, record) in records.iter().enumerate() {
             if n == stop {
                 let kept = serde_json::to_string(&history).unwrap();
                 history = serde_json::from_str(&kept).unwrap();
             }
-            history.take(record);
+            history.take(record, &trust);
         }
         prop_assert_eq!(history, world.history());
     }

@@ -164,7 +164,7 @@ fn a_second_look_counts_although_its_clock_lies_behind_the_job() {
     let (time, seed) = (world.now - TimeDelta::hours(1), &world.devices[OTHER].seed);
     let look = author.write(&second(job), Some(machine()), time, &[9; 10], seed).unwrap();
     let records: Vec<Record> = world.records.iter().cloned().chain([look]).collect();
-    let history = History::of(machine(), &records);
+    let history = History::of(machine(), &records, &Trust::default());
     assert_eq!(lacks(&history.work.jobs[0], |device| Some(device.clone())), []);
 }
 

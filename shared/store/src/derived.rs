@@ -1,12 +1,15 @@
 //! What is derived from the log: each machine's folded history, its timeline, people's pace.
 
+use std::cmp::Ordering;
+
 use rusqlite::{OptionalExtension, params};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 use witnessmark_core::history::{History, Place};
 use witnessmark_core::list::Meaning;
-use witnessmark_core::record::{Body, DeviceId, Digest, Record};
+use witnessmark_core::record::{Body, ChainFault, DeviceId, Digest, Record, check_chain};
 
+use crate::records::{envelope, parse};
 use crate::{StoreFault, Tx};
 
 /// How many looks at a point are remembered of a person.
@@ -100,7 +103,7 @@ impl Tx<'_> {
     /// [`StoreFault`].
     pub fn rebuild(&self) -> Result<(), StoreFault> {
         self.inner
-            .execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM pace; DELETE FROM click;")?;
+            .execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM pace; DELETE FROM click; DELETE FROM split; DELETE FROM photo_named;")?;
         let mut statement = self
             .inner
             .prepare("SELECT DISTINCT machine FROM record WHERE machine IS NOT NULL ORDER BY machine")?;
@@ -111,7 +114,12 @@ impl Tx<'_> {
             for record in &records {
                 self.mark(record)?;
             }
-            self.keep(machine, &History::of(machine, &records))?;
+            self.keep(machine, &History::of(machine, &records, &*self.trust()?))?;
+            for fault in check_chain(&records) {
+                if let ChainFault::Broken { device, .. } | ChainFault::Forked { device, .. } = fault {
+                    self.split(machine, &device)?;
+                }
+            }
         }
         Ok(())
     }
@@ -122,15 +130,47 @@ impl Tx<'_> {
         self.mark(record)?;
         let mut history = self.history(machine)?.unwrap_or_default();
         if history.upto.as_ref().is_none_or(|upto| *upto < Place::of(record)) {
-            history.take(record);
+            history.take(record, &*self.trust()?);
         } else {
             // It came late: fold the machine's whole log, in the order all devices fold.
-            history = History::of(machine, &self.records_of(Some(machine))?);
+            history = History::of(machine, &self.records_of(Some(machine))?, &*self.trust()?);
         }
-        self.keep(machine, &history)
+        self.keep(machine, &history)?;
+        self.check_place(machine, record)
     }
 
-    fn keep(&self, machine: Uuid, history: &History) -> Result<(), StoreFault> {
+    /// Whether a record just added stands where its neighbours say: else its device's word is split.
+    fn check_place(&self, machine: Uuid, record: &Record) -> Result<(), StoreFault> {
+        let payload = &record.payload;
+        let mut statement = self.inner.prepare_cached(
+            "SELECT protected, payload, signature FROM record
+             WHERE machine = ?1 AND device = ?2 AND of_seq BETWEEN ?3 - 1 AND ?3 + 1",
+        )?;
+        let place = i64::try_from(payload.of_seq).unwrap_or(i64::MAX - 1);
+        let near = statement.query_map(params![machine.to_string(), payload.device.0, place], envelope)?;
+        for other in near {
+            let other = parse(other?)?;
+            let follows = |one: &Record, two: &Record| two.payload.of_prev == Some(one.digest);
+            let fits = match other.payload.of_seq.cmp(&payload.of_seq) {
+                Ordering::Less => follows(&other, record),
+                Ordering::Equal => other.digest == record.digest,
+                Ordering::Greater => follows(record, &other),
+            };
+            if !fits {
+                self.split(machine, &payload.device)?;
+            }
+        }
+        Ok(())
+    }
+
+    fn split(&self, machine: Uuid, device: &DeviceId) -> Result<(), StoreFault> {
+        self.inner
+            .prepare_cached("INSERT INTO split (machine, device) VALUES (?1, ?2) ON CONFLICT DO NOTHING")?
+            .execute(params![machine.to_string(), device.0])?;
+        Ok(())
+    }
+
+    pub(crate) fn keep(&self, machine: Uuid, history: &History) -> Result<(), StoreFault> {
         self.inner
             .prepare_cached(
                 "INSERT INTO history (machine, folded) VALUES (?1, ?2)
@@ -158,6 +198,13 @@ impl Tx<'_> {
                 told.hours = Some(body.hours);
                 let worst = body.findings.iter().map(|finding| finding.means).max();
                 for finding in &body.findings {
+                    for photo in &finding.photos {
+                        self.inner
+                            .prepare_cached(
+                                "INSERT INTO photo_named (digest, machine) VALUES (?1, ?2) ON CONFLICT DO NOTHING",
+                            )?
+                            .execute(params![photo.0, payload.machine.map(|machine| machine.to_string())])?;
+                    }
                     if let Some(torque) = &finding.torque {
                         self.inner
                             .prepare_cached(
@@ -204,8 +251,7 @@ impl Tx<'_> {
                 told.words = format!("{} {}", body.name, body.serial);
             }
             Ok(Body::DueKept(body)) => told.words = body.title,
-            Ok(Body::SecondLook(_) | Body::ToolKept(_)) => {}
-            Ok(Body::Member(_) | Body::Vouched(_) | Body::Revoked(_) | Body::Unknown { .. }) | Err(_) => {}
+            Ok(_) | Err(_) => {}
         }
         self.inner
             .prepare_cached(

@@ -12,8 +12,10 @@ mod pending;
 mod photos;
 mod records;
 mod rescue;
+mod server;
 mod settings;
 mod sound;
+mod trusted;
 
 pub use derived::{Mark, Told};
 pub use drafts::{Draft, DraftState};
@@ -22,3 +24,4 @@ pub use open::{Store, Tx};
 pub use pending::Pending;
 pub use photos::Photo;
 pub use rescue::Rescued;
+pub use server::{Stuck, Waiting};

@@ -3,13 +3,18 @@
 use rusqlite::config::DbConfig;
 use rusqlite::{Connection, Transaction, TransactionBehavior};
 
+use crate::trusted::Trusted;
 use crate::{StoreFault, sound};
 
 /// One file per format, applied in order; the file's `user_version` counts those applied.
-const MIGRATIONS: &[&str] = &[include_str!("../schema/0001.sql"), include_str!("../schema/0002.sql")];
+const MIGRATIONS: &[&str] = &[
+    include_str!("../schema/0001.sql"),
+    include_str!("../schema/0002.sql"),
+    include_str!("../schema/0003.sql"),
+];
 
 /// Raised when what is derived changes its form: an older one is thrown away and derived anew.
-const DERIVED: &str = "3";
+const DERIVED: &str = "5";
 
 /// Up to this size the whole file is checked at every start (some ten milliseconds).
 const CHECKED_PAGES: i64 = 4096;
@@ -17,11 +22,13 @@ const CHECKED_PAGES: i64 = 4096;
 /// The database of one device.
 pub struct Store {
     connection: Connection,
+    trusted: Trusted,
 }
 
 /// A transaction: all of it happens, or none.
 pub struct Tx<'a> {
     pub(crate) inner: Transaction<'a>,
+    pub(crate) trusted: &'a Trusted,
 }
 
 impl Store {
@@ -71,7 +78,7 @@ impl Store {
         }
         transaction.pragma_update(None, "user_version", known)?;
         transaction.commit()?;
-        let mut store = Self { connection };
+        let mut store = Self { connection, trusted: Trusted::default() };
         store.write(|tx| {
             if tx.setting("derived")?.as_deref() != Some(DERIVED) || !tx.derived_reads()? {
                 tx.rebuild()?;
@@ -110,10 +117,17 @@ impl Store {
         work: impl FnOnce(&Tx<'_>) -> Result<T, E>,
     ) -> Result<T, E> {
         let inner = self.connection.transaction_with_behavior(behavior).map_err(StoreFault::from)?;
-        let tx = Tx { inner };
-        let done = work(&tx)?;
-        tx.inner.commit().map_err(StoreFault::from)?;
-        Ok(done)
+        self.trusted.begin(&inner)?;
+        let tx = Tx { inner, trusted: &self.trusted };
+        let done = work(&tx).and_then(|done| {
+            tx.settle()?;
+            tx.inner.commit().map_err(StoreFault::from)?;
+            Ok(done)
+        });
+        if done.is_err() {
+            self.trusted.forget();
+        }
+        done
     }
 
     /// Sets the most that the file may grow to, in pages, and returns the limit in force;

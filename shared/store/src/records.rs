@@ -4,15 +4,15 @@ use std::collections::BTreeMap;
 
 use rusqlite::{OptionalExtension, Row, params};
 use uuid::Uuid;
-use witnessmark_core::record::{Author, Clock, DeviceId, Digest, Envelope, Position, Record};
+use witnessmark_core::record::{Author, Clock, DeviceId, Digest, Envelope, Position, Record, Trust};
 
 use crate::{StoreFault, Tx};
 
-fn envelope(row: &Row<'_>) -> rusqlite::Result<Envelope> {
+pub(crate) fn envelope(row: &Row<'_>) -> rusqlite::Result<Envelope> {
     Ok(Envelope { protected: row.get(0)?, payload: row.get(1)?, signature: row.get(2)? })
 }
 
-fn parse(envelope: Envelope) -> Result<Record, StoreFault> {
+pub(crate) fn parse(envelope: Envelope) -> Result<Record, StoreFault> {
     Record::parse(envelope).map_err(|fault| StoreFault::Damaged(fault.to_string()))
 }
 
@@ -24,6 +24,9 @@ impl Tx<'_> {
     /// [`StoreFault`].
     pub fn append(&self, record: &Record) -> Result<bool, StoreFault> {
         let payload = &record.payload;
+        if Trust::is_made_of(&payload.kind) {
+            self.trust_changes()?;
+        }
         let added = self.inner.prepare_cached(
             "INSERT INTO record (digest, device, seq, machine, of_seq, kind, clock_ms, clock_n, protected, payload, signature)
              VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11) ON CONFLICT (digest) DO NOTHING",
@@ -81,7 +84,11 @@ impl Tx<'_> {
         )
     }
 
-    fn collect(&self, sql: &str, params: impl rusqlite::Params) -> Result<Vec<Record>, StoreFault> {
+    pub(crate) fn collect(
+        &self,
+        sql: &str,
+        params: impl rusqlite::Params,
+    ) -> Result<Vec<Record>, StoreFault> {
         let mut statement = self.inner.prepare_cached(sql)?;
         let rows = statement.query_map(params, envelope)?;
         rows.map(|row| parse(row?)).collect()
@@ -177,15 +184,13 @@ impl Tx<'_> {
             .query_row([machine.to_string()], |row| row.get(0))?)
     }
 
-    /// Devices with two different records in one place of their chain, about this machine.
+    /// Devices whose records about this machine don't follow from each other: two in one place.
     ///
     /// # Errors
     /// [`StoreFault`].
     pub fn split_words(&self, machine: Uuid) -> Result<Vec<DeviceId>, StoreFault> {
-        let mut statement = self.inner.prepare_cached(
-            "SELECT DISTINCT device FROM (SELECT device FROM record WHERE machine = ?1
-             GROUP BY device, of_seq HAVING count(*) > 1) ORDER BY device",
-        )?;
+        let mut statement =
+            self.inner.prepare_cached("SELECT device FROM split WHERE machine = ?1 ORDER BY device")?;
         let rows = statement.query_map([machine.to_string()], |row| row.get(0))?;
         rows.map(|row| Ok(DeviceId(row?))).collect()
     }

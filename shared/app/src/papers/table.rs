@@ -53,7 +53,7 @@ impl House {
         writer.write_record(HEADER).map_err(Fault::internal)?;
         let mut history = History::default();
         for record in &telling.records {
-            history.take(record);
+            history.take(record, &*tx.trust()?);
             let payload = &record.payload;
             let common = Common {
                 when: payload.at.to_rfc3339(),

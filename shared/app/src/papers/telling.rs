@@ -1,5 +1,7 @@
 //! What every record sheet is written from: the machine's records, and who signed them.
 
+use std::sync::Arc;
+
 use chrono::{DateTime, FixedOffset};
 use uuid::Uuid;
 use witnessmark_core::history::{History, Place};
@@ -21,7 +23,7 @@ pub(super) struct Telling<'a> {
     pub people: People,
     /// All records of the machine, in the order in which they are folded.
     pub records: Vec<Record>,
-    trust: Trust,
+    trust: Arc<Trust>,
 }
 
 impl<'a> Telling<'a> {
@@ -34,7 +36,7 @@ impl<'a> Telling<'a> {
             history: house.known(tx, machine)?,
             people: house.people(tx)?,
             records,
-            trust: Trust::from_records(&tx.records_of(None)?),
+            trust: tx.trust()?,
         })
     }
 

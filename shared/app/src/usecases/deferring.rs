@@ -1,12 +1,11 @@
 //! A defect that may wait, said by somebody entitled, within limits.
 
 use chrono::NaiveDate;
-use uuid::Uuid;
 use witnessmark_core::list::Meaning;
-use witnessmark_core::record::{Body, Deferred};
+use witnessmark_core::record::{Body, Deferred, Right};
 use witnessmark_store::Tx;
 
-use crate::house::{House, id};
+use crate::house::id;
 use crate::views::MachinePage;
 use crate::{App, Fault, identity};
 
@@ -39,7 +38,8 @@ impl App {
         }
         let body = |tx: &Tx<'_>| -> Result<Body, Fault> {
             let history = self.house.known(tx, machine)?;
-            self.house.entitled(tx, machine)?;
+            let own = identity::signatory(tx)?.ok_or_else(|| Fault::new("not-begun"))?;
+            self.house.entitled(tx, machine, &own.device, Right::Defer)?;
             let open = history.open_at(&point).filter(|open| open.means() == Meaning::Unserviceable);
             let leading = open.and_then(|open| open.leading());
             let leading = leading.ok_or_else(|| Fault::new("nothing-open").text("point", &point))?;
@@ -73,14 +73,4 @@ impl App {
 /// Reads a day as forms write it.
 pub(crate) fn day(text: &str) -> Result<NaiveDate, Fault> {
     text.trim().parse().map_err(|_| Fault::new("day").text("day", text))
-}
-
-impl House {
-    /// Whether this device decides on the machine: the one that registered it does.
-    fn entitled(&self, tx: &Tx<'_>, machine: Uuid) -> Result<(), Fault> {
-        let own = identity::signatory(tx)?.ok_or_else(|| Fault::new("not-begun"))?;
-        let history = self.known(tx, machine)?;
-        let owner = history.registered_by.as_ref() == Some(&own.device);
-        if owner { Ok(()) } else { Err(Fault::new("not-entitled")) }
-    }
 }

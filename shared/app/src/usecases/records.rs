@@ -2,12 +2,13 @@
 
 use uuid::Uuid;
 use witnessmark_core::list::{Ask, Given, List, Meaning};
-use witnessmark_core::record::{Body, Correction, Finding, Inspection, Record, Rectified, Signature, Trust};
+use witnessmark_core::record::{Body, Correction, Finding, Inspection, Record, Rectified, Signature};
 use witnessmark_core::said::Said;
 use witnessmark_store::Tx;
 
 use super::walking::meaning_id;
 use crate::house::{House, digest, id};
+use crate::rights::role_id;
 use crate::views::{AnswerView, FindingView, LeftView, MachinePage, RecordView};
 use crate::{App, Fault, identity};
 
@@ -161,8 +162,7 @@ impl House {
 
     fn record_view(&self, tx: &Tx<'_>, record: &Record) -> Result<RecordView, Fault> {
         let payload = &record.payload;
-        let members = tx.records_of(None)?;
-        let outcome = Trust::from_records(&members).check(record);
+        let outcome = tx.trust()?.check(record);
         let people = self.people(tx)?;
         let by = people.name(&payload.device);
         let mut view = RecordView {
@@ -240,6 +240,26 @@ impl House {
                 .text("fitted", if body.fitted { "on" } else { "off" })
                 .text("hours", format!("{:.1}", body.own.hours)),
             Body::DueKept(body) => Said::new("says-due").text("title", &body.title),
+            Body::SchoolFounded(body) => Said::new("says-school-founded").text("name", &body.name),
+            Body::SchoolJoined(body) => Said::new("says-school-joined").text("school", body.school.short()),
+            Body::MemberAdmitted(body) => Said::new("says-member-admitted")
+                .text("name", &body.name)
+                .text("role", self.word(role_id(body.role)))
+                .text("from", self.catalogue.texts.day(&self.language, body.from))
+                .text(
+                    "until",
+                    body.until
+                        .map(|day| self.catalogue.texts.day(&self.language, day))
+                        .unwrap_or("empty".into()),
+                ),
+            Body::MemberEnded(body) => Said::new("says-member-ended").text("reason", &body.reason),
+            Body::RootHanded(body) => Said::new("says-root-handed").text("device", body.to.short()),
+            Body::MachineEnrolled(body) => Said::new("says-machine-enrolled")
+                .text("school", body.school.map(|school| school.short()).unwrap_or("empty".into())),
+            Body::CataloguePublished(body) => Said::new("says-published")
+                .text("title", &body.title)
+                .number("version", body.version)
+                .number("files", body.files.len() as f64),
             Body::Inspection(_) | Body::Unknown { .. } => Said::new("told-unknown"),
         };
         self.say(&said)

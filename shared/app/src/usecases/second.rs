@@ -224,6 +224,7 @@ impl House {
         ask: &SecondLookAsk,
         body: &Body,
     ) -> Result<Record, Fault> {
+        self.may_sign(tx, ask.machine, &seed.device(), body)?;
         let mut salt = [0; 10];
         self.platform.random(&mut salt)?;
         let mut author = tx.author(&seed.device(), Some(ask.machine))?;

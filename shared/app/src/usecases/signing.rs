@@ -6,7 +6,7 @@ use chrono::DateTime;
 use uuid::Uuid;
 use witnessmark_core::attention::{hurried, median};
 use witnessmark_core::list::{Ask, ListPoint, Meaning, Seen, judge};
-use witnessmark_core::record::{Body, Digest, Earlier, Finding, Inspection, Left, SigningSeed, SteppedBack};
+use witnessmark_core::record::{Body, Digest, Earlier, Finding, Inspection, Left, SteppedBack};
 use witnessmark_core::said::Said;
 use witnessmark_store::{DraftState, Tx};
 
@@ -204,21 +204,15 @@ impl House {
         Ok(Summary { minutes: spent, done, of, sentences, hurried, left, found, preview })
     }
 
-    /// The verdict that signing now would give: the history taken further by an unsaved record,
-    /// written by a stand-in who knows all that this device knows.
+    /// The verdict that signing now would give: the history taken further by an unsigned record.
     fn preview(&self, tx: &Tx<'_>, machine: Uuid, body: Inspection) -> Result<VerdictView, Fault> {
-        let stand_in = SigningSeed::from_bytes(&[0; 32]);
-        let mut author = tx.author(&stand_in.device(), Some(machine))?;
-        author.seen = tx.version_vector()?;
-        let record = author.write(&Body::Inspection(body), Some(machine), self.now(), &[0; 10], &stand_in)?;
+        let own = identity::signatory(tx)?.ok_or_else(|| Fault::new("not-begun"))?;
+        let author = tx.author(&own.device, Some(machine))?;
+        let record = author.preview(&Body::Inspection(body), Some(machine), self.now(), own.device)?;
         let mut history = self.known(tx, machine)?;
-        history.take(&record);
-        let mut people = self.people(tx)?;
-        if let Some(own) = identity::signatory(tx)? {
-            people.add(stand_in.device(), own.name, own.person);
-        }
-        let mut verdict = self.verdict(tx, machine, &history, &people)?;
-        // The stand-in's record is nowhere to be opened.
+        history.take(&record, &*tx.trust()?);
+        let mut verdict = self.verdict(tx, machine, &history, &self.people(tx)?)?;
+        // An unsigned record is nowhere to be opened.
         let real = |named: &mut Option<Digest>| *named = named.filter(|digest| *digest != record.digest);
         for reason in &mut verdict.reasons {
             real(&mut reason.record);

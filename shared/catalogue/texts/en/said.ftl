@@ -294,6 +294,17 @@ kind-defect-deferred = Deferral
 kind-tool = Torque tool
 kind-component-moved = Component moved
 kind-due-item = Recurring item
+kind-school-founded = School founded
+kind-school-joined = Device joins a school
+kind-member-admitted = Member admitted
+kind-member-ended = Membership ended
+kind-root-handed = Root handed over
+kind-machine-enrolled = Machine under a school
+kind-catalogue-published = Lists published
+role-viewer = Viewer
+role-pilot = Pilot
+role-mechanic = Mechanic
+role-instructor = Instructor
 says-time = { $hours } h, { $flights ->
     [one] one flight
    *[other] { $flights } flights
@@ -314,6 +325,22 @@ says-component = { $name } { $fitted ->
    *[off] taken off
   }, its own time { $hours } h.
 says-due = { $title }
+says-school-founded = The school “{ $name }” begins; this device is its root.
+says-school-joined = This device joins the school { $school }; its root may end this device's key.
+says-member-admitted = { $name } belongs to the school: { $role }, from { $from }{ $until ->
+    [empty] {""}
+   *[other] {" "}until { $until }
+  }.
+says-member-ended = The membership ended: { $reason }
+says-root-handed = Device { $device } is the school's root now.
+says-machine-enrolled = { $school ->
+    [empty] The machine leaves its school.
+   *[other] The machine is under the roles of the school { $school }.
+  }
+says-published = “{ $title }”, version { $version }, { $files ->
+    [one] one file
+   *[other] { $files } files
+  }, for all members of the school.
 says-member = { $name } signs with this device.
 says-vouched = The same person holds device { $device } too.
 says-revoked = The key of device { $device } ended: { $reason }
@@ -487,8 +514,27 @@ fault-deferral-limit-missing = A deferral needs a limit.
     .hint = Enter engine hours, a flight number or a day up to which it holds.
 fault-deferral-passed = That limit has passed already (now { $hours } h, { $flights } flights).
     .hint = Enter one that lies ahead.
-fault-not-entitled = Only the person who registered this machine may let a defect wait.
+fault-not-entitled-owner = Only the person who registered this machine may let a defect wait.
     .hint = Ask its owner; or put the defect right.
+fault-not-entitled = This machine is under { $school ->
+    [empty] a school that this device does not know
+   *[other] { $school }
+  }. { $role ->
+    [none] You are no member there
+   *[other] As { $role ->
+        [role-viewer] a viewer
+        [role-pilot] a pilot
+        [role-mechanic] a mechanic
+       *[role-instructor] an instructor
+      } there, you
+  } may not { $right ->
+    [look] sign inspections of it
+    [work] sign work on it
+    [second-look] be its second pair of eyes
+    [defer] let its defects wait
+   *[publish] publish lists
+  }.
+    .hint = Ask an instructor of the school. What you found wrong you can sign at any time.
 fault-day = “{ $day }” is not a day.
     .hint = Write it as 2026-05-02.
 fault-due-title = What falls due needs a title of up to 120 letters.

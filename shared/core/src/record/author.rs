@@ -43,14 +43,39 @@ impl Author {
         salt: &[u8; 10],
         seed: &SigningSeed,
     ) -> Result<Record, EnvelopeFault> {
+        Record::sign(&self.payload(body, machine, at, salt, seed.device())?, seed)
+    }
+
+    /// The next record as it would be, unsigned: to tell what it would mean, never to be kept.
+    ///
+    /// # Errors
+    /// [`EnvelopeFault`] when the body can't be written.
+    pub fn preview(
+        &self,
+        body: &Body,
+        machine: Option<Uuid>,
+        at: DateTime<FixedOffset>,
+        device: DeviceId,
+    ) -> Result<Record, EnvelopeFault> {
+        Record::unsigned(&self.payload(body, machine, at, &[0; 10], device)?)
+    }
+
+    fn payload(
+        &self,
+        body: &Body,
+        machine: Option<Uuid>,
+        at: DateTime<FixedOffset>,
+        salt: &[u8; 10],
+        device: DeviceId,
+    ) -> Result<Payload, EnvelopeFault> {
         let now_ms = u64::try_from(at.timestamp_millis()).unwrap_or(0);
         let (kind, body) = body.write().map_err(|fault| EnvelopeFault::Payload(fault.to_string()))?;
-        let payload = Payload {
+        Ok(Payload {
             v: VERSION,
             kind,
             id: Builder::from_unix_timestamp_millis(now_ms, salt).into_uuid(),
             machine,
-            device: seed.device(),
+            device,
             seq: next(self.last),
             prev: self.last.map(|p| p.digest),
             of_seq: next(self.last_of),
@@ -59,8 +84,7 @@ impl Author {
             at,
             clock: self.clock.tick(now_ms),
             body,
-        };
-        Record::sign(&payload, seed)
+        })
     }
 }
 

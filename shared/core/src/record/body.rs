@@ -9,7 +9,8 @@ use ts_rs::TS;
 use uuid::Uuid;
 
 use super::{
-    ComponentMoved, Deferred, DeviceId, Digest, DueKept, JobBegun, Jwk, Released, SecondLook, TimeLogged,
+    CataloguePublished, ComponentMoved, Deferred, DeviceId, Digest, DueKept, JobBegun, Jwk, MachineEnrolled,
+    MemberAdmitted, MemberEnded, Released, RootHanded, SchoolFounded, SchoolJoined, SecondLook, TimeLogged,
     ToolKept, TorqueDone,
 };
 use crate::list::{Meaning, ResolvedBand};
@@ -70,6 +71,13 @@ bodies! {
     ToolKept(ToolKept) "tool";
     ComponentMoved(ComponentMoved) "component-moved";
     DueKept(DueKept) "due-item";
+    SchoolFounded(SchoolFounded) "school-founded";
+    SchoolJoined(SchoolJoined) "school-joined";
+    MemberAdmitted(MemberAdmitted) "member-admitted";
+    MemberEnded(MemberEnded) "member-ended";
+    RootHanded(RootHanded) "root-handed";
+    MachineEnrolled(MachineEnrolled) "machine-enrolled";
+    CataloguePublished(CataloguePublished) "catalogue-published";
 }
 
 /// A person's device states its key and its holder; the first record of every device.

@@ -91,10 +91,23 @@ impl Record {
     /// # Errors
     /// The reason, when the payload can't be written as canonical JSON.
     pub fn sign(payload: &Payload, seed: &SigningSeed) -> Result<Self, EnvelopeFault> {
+        Self::with_signature(payload, &seed.device(), |input| seed.sign(input))
+    }
+
+    /// A record whose signature is not good.
+    pub(super) fn unsigned(payload: &Payload) -> Result<Self, EnvelopeFault> {
+        Self::with_signature(payload, &payload.device, |_| [0; 64])
+    }
+
+    fn with_signature(
+        payload: &Payload,
+        device: &DeviceId,
+        sign: impl Fn(&[u8]) -> [u8; 64],
+    ) -> Result<Self, EnvelopeFault> {
         let text = serde_json_canonicalizer::to_string(payload)
             .map_err(|fault| EnvelopeFault::Payload(fault.to_string()))?;
-        let protected = Self::header(&seed.device())?;
-        let signature = seed.sign(&signing_input(&protected, &text));
+        let protected = Self::header(device)?;
+        let signature = sign(&signing_input(&protected, &text));
         Self::parse(Envelope {
             payload: text,
             protected,

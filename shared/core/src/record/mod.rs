@@ -15,6 +15,8 @@ mod envelope;
 mod key;
 mod pack;
 mod payload;
+mod school;
+mod schools;
 mod trust;
 mod work;
 
@@ -28,5 +30,7 @@ pub use envelope::{Envelope, EnvelopeFault, Record, Signature, signing_input};
 pub use key::{DeviceId, Jwk, KeyFault, SigningSeed};
 pub use pack::{PackFault, SecondLookAsk, SecondLookReply};
 pub use payload::Payload;
+pub use school::*;
+pub use schools::{School, Term};
 pub use trust::{Standing, Trust};
 pub use work::*;

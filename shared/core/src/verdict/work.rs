@@ -147,13 +147,12 @@ fn due_items(q: Question<'_>) -> impl Iterator<Item = Reason> {
     })
 }
 
-/// The deferral of a defect, if it was made by somebody entitled, who knew every sighting of it,
-/// and still holds. Where no school has roles, the device that registered the machine is entitled.
+/// The deferral of a defect, if its author knew every sighting of it, and whether it still holds.
 pub(super) fn deferral<'a>(q: Question<'a>, open: &Open) -> Option<(&'a Deferred, Digest, bool)> {
-    let (record, device, body) = q.history.work.deferrals.get(&open.point)?;
+    let (record, _, body) = q.history.work.deferrals.get(&open.point)?;
     let knew = open.sightings.iter().any(|sighting| sighting.record == body.opened_by)
         && open.leading().is_some_and(|leading| leading.record == body.opened_by);
-    if !knew || q.history.registered_by.as_ref() != Some(device) {
+    if !knew {
         return None;
     }
     let service = q.history.service();

@@ -13,7 +13,7 @@ pub use witnessmark_core::history::{BEFORE_FLIGHT, History};
 use witnessmark_core::list::{Meaning, Sheet, read_sheet};
 pub use witnessmark_core::record::{
     Author, Body, Correction, DeviceId, Digest, Finding, Inspection, Left, LimitConfirmed, Machine, Member,
-    Position, Record, Rectified, Reserve, Revoked, SigningSeed,
+    Position, Record, Rectified, Reserve, Revoked, SigningSeed, Trust,
 };
 use witnessmark_core::verdict::{Question, Verdict, judge};
 
@@ -139,12 +139,13 @@ impl World {
 
     /// The machine's history as one phone sees it.
     pub fn history_of(&self, device: usize) -> History {
-        History::of(machine(), self.devices[device].knows.iter().map(|n| &self.records[*n]))
+        let known: Vec<&Record> = self.devices[device].knows.iter().map(|n| &self.records[*n]).collect();
+        History::of(machine(), known.iter().copied(), &Trust::from_records(known.iter().copied()))
     }
 
     /// The machine's history as told by all records.
     pub fn history(&self) -> History {
-        History::of(machine(), &self.records)
+        History::of(machine(), &self.records, &Trust::from_records(&self.records))
     }
 
     /// The verdict of someone who has all records, a minute later.
