@@ -4,7 +4,9 @@
 //!
 //! - [`merkle`]: the tree over a server's log, and the proofs a server gives of it.
 //! - [`note`] and [`checkpoint`]: what a server signs about its log.
+//! - [`message`]: requests that a device signs, so that there is no token to steal.
 
 pub mod checkpoint;
 pub mod merkle;
+pub mod message;
 pub mod note;
