@@ -126,7 +126,7 @@ pub enum UnitFault {
     #[error("the number of {0} is not finite")]
     NotFinite(&'static str),
     /// A temperature below absolute zero.
-    #[error("nothing is as cold as that: a temperature is 0 K, -273.15 °C or -459.67 °F at least")]
+    #[error("nothing is colder than absolute zero: 0 K, -273.15 °C, -459.67 °F")]
     TooCold,
     /// No unit of that code.
     #[error("there is no unit `{0}`")]
