@@ -235,8 +235,18 @@ impl Work {
         job.released =
             Some(JobRelease { record: record.digest, device: record.payload.device.clone(), moment, body });
         let (done, planned) = (job.body.jobs.clone(), job.body.follow_ups.clone());
-        // What this job fulfils is done; then what it makes due itself begins to count.
-        self.follow_ups.retain(|due| !due.planned.by.iter().any(|by| done.contains(by)));
+        // What this job fulfils is done; then what it makes due itself begins to count. Before the
+        // engine has run, nothing can be done that is due after it has: only begun anew.
+        let ran = |due: &FollowUp| {
+            let (from, now) = (due.from.service, moment.service);
+            let on_days = due.planned.after.by_days_alone();
+            on_days || now.hours > from.hours || now.flights > from.flights || now.tanks > from.tanks
+        };
+        let anew = |due: &FollowUp| planned.iter().any(|planned| planned.id == due.planned.id);
+        self.follow_ups.retain(|due| {
+            let done = due.planned.by.iter().any(|by| done.contains(by));
+            !(done && (ran(due) || anew(due)))
+        });
         self.follow_ups.extend(planned.into_iter().map(|planned| FollowUp {
             record: record.digest,
             planned,

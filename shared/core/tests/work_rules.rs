@@ -163,9 +163,8 @@ fn a_second_look_counts_although_its_clock_lies_behind_the_job() {
     let author = Author { seen: BTreeMap::from([(owner, seq)]), ..Author::default() };
     let (time, seed) = (world.now - TimeDelta::hours(1), &world.devices[OTHER].seed);
     let look = author.write(&second(job), Some(machine()), time, &[9; 10], seed).unwrap();
-    let records: Vec<Record> = world.records.iter().cloned().chain([look]).collect();
-    let history = History::of(machine(), &records, &Trust::default());
-    assert_eq!(lacks(&history.work.jobs[0], |device| Some(device.clone())), []);
+    world.records.push(look);
+    assert_eq!(lacking(&world), []);
 }
 
 #[test]
@@ -227,6 +226,24 @@ fn the_first_flight_is_one_after_all_those_that_others_logged() {
     );
     done(&mut world, job);
     assert!(rules(&verdict(&world, &[0, 1])).contains(&Rule::FirstFlight));
+}
+
+#[test]
+fn a_re_torque_before_the_engine_has_run_is_not_the_one_after_it() {
+    let (mut world, job) = at_work();
+    done(&mut world, job);
+    let again = |world: &mut World| {
+        let Body::JobBegun(body) = begun() else { unreachable!("a job begun") };
+        let body = JobBegun { jobs: vec!["head-again".into()], follow_ups: Vec::new(), ..body };
+        let job = world.write(OWNER, Some(machine()), Body::JobBegun(body));
+        done(world, job);
+    };
+    again(&mut world);
+    assert!(rules(&verdict(&world, &[0, 1])).contains(&Rule::FollowUpDue), "nothing has run since");
+    world.write(OWNER, Some(machine()), flown(1.0, 1));
+    assert!(rules(&verdict(&world, &[0, 1])).contains(&Rule::FollowUpOver));
+    again(&mut world);
+    assert_eq!(rules(&verdict(&world, &[0, 1])), [Rule::FirstFlight]);
 }
 
 #[test]

@@ -127,6 +127,13 @@ pub struct Interval {
     pub days: Option<u32>,
 }
 
+impl Interval {
+    /// Whether only the calendar counts.
+    pub fn by_days_alone(&self) -> bool {
+        self.hours.is_none() && self.flights.is_none() && self.tanks.is_none()
+    }
+}
+
 /// The second pair of eyes on critical joints. It counts only from another person than those
 /// who did the work and signed its inspection.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
