@@ -6,6 +6,7 @@ use chrono::NaiveDate;
 use witnessmark_core::torque::{
     Bearing, Between, Class, DragRule, Joint, JointLimit, Law, Layout, Marks, Period, Plan, Recheck, Sign,
     Stage, Tapped, Thread, Tool, ToolReason, ToolStanding, TorqueFault, Wanted, default_stages, signs, slips,
+    with_drag,
 };
 use witnessmark_core::units::{Quantity, Unit};
 
@@ -143,6 +144,31 @@ fn pound_inches_for_pound_feet_is_found_too() {
 }
 
 /// A torque tester reads 176.3 N·m: the wrench was set to 130 on its lbf·ft scale.
+/// NIST SP 811: a pound-force foot is 12 pound-force inches; a newton metre is 8.85 of them.
+#[test]
+fn two_units_in_one_band_are_a_slip_where_one_number_fits_the_other() {
+    let mixed = |low: Quantity, high: Quantity| Between::new(low, high).middle();
+    let feet = |value: f64| Quantity::new(value, Unit::PoundForceFoot);
+    let newton = |value: f64| Quantity::new(value, Unit::NewtonMetre);
+    let fault = mixed(inch(125.0), feet(130.0)).unwrap_err();
+    assert_eq!(
+        fault.to_string(),
+        "the band: 130 lbf·ft is 12 times 130 lbf·in: look for a slip in the units"
+    );
+    assert!(matches!(mixed(inch(125.0), newton(130.0)), Err(TorqueFault::Mixed { .. })));
+    assert!(matches!(mixed(feet(10.0), inch(11.0)), Err(TorqueFault::Backwards(_))));
+    // The same band told in two units is one.
+    assert!(mixed(inch(125.0), newton(14.7)).is_ok());
+    assert!(mixed(feet(10.0), inch(132.0)).is_ok());
+    assert!(mixed(newton(14.0), inch(130.0)).is_ok());
+
+    let band = Between::new(inch(50.0), inch(70.0));
+    let set = |drag: Quantity| with_drag(band, drag, DragRule::Third);
+    assert!(matches!(set(feet(30.0)), Err(TorqueFault::Mixed { .. })));
+    assert_eq!(set(feet(2.5)).unwrap(), set(inch(30.0)).unwrap());
+    assert!(set(inch(0.0)).is_ok() && set(feet(0.0)).is_ok());
+}
+
 #[test]
 fn a_wrong_scale_shows_in_a_third_unit() {
     let band = Between::new(inch(125.0), inch(130.0));

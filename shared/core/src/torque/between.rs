@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::fault::{TorqueFault, sized};
+use super::fault::{TorqueFault, WIDEST, sized, unmixed};
 use crate::units::{Quantity, Unit};
 
 /// Slack, as a share, where a value is held against an end: a reading converted there and
@@ -72,12 +72,10 @@ impl Between<f64> {
 impl Between<Quantity> {
     /// Both ends as numbers of `unit`, in order and more than nothing.
     pub(super) fn positive(self, unit: Unit, what: &'static str) -> Result<Between<f64>, TorqueFault> {
-        self.each(|end| end.to(unit).map(|end| end.value))?.checked(
-            what,
-            f64::MIN_POSITIVE,
-            f64::MAX,
-            "more than nothing",
-        )
+        let ends = self.each(|end| end.to(unit).map(|end| end.value))?;
+        let low = self.low;
+        unmixed(what, self.high, low.unit, |high| (low.value..=low.value * WIDEST).contains(&high))?;
+        ends.checked(what, f64::MIN_POSITIVE, f64::MAX, "more than nothing")
     }
 
     /// Both ends in another unit of the dimension.

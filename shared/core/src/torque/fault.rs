@@ -19,6 +19,18 @@ pub enum TorqueFault {
     /// The lower end lies above the higher.
     #[error("{0}: `low` must not be above `high`")]
     Backwards(&'static str),
+    /// Two units where one was meant: 12 times too much, for lbf·ft and lbf·in.
+    #[error("{what}: {odd} is {times:.0} times {meant}: look for a slip in the units")]
+    Mixed {
+        /// Which input.
+        what: &'static str,
+        /// As given.
+        odd: Quantity,
+        /// The same number in the unit of the value beside it.
+        meant: Quantity,
+        /// How many times.
+        times: f64,
+    },
     /// Finite numbers whose result is not.
     #[error("these numbers are too large or too small to compute with: look for a slip in the units")]
     OutOfReach,
@@ -63,6 +75,29 @@ pub enum TorqueFault {
 pub(super) fn sized(value: f64, unit: Unit) -> Result<Quantity, TorqueFault> {
     if value.is_finite() { Ok(Quantity::new(value, unit)) } else { Err(TorqueFault::OutOfReach) }
 }
+
+/// Refuses a value in another unit than the one beside it, where the same number in that one's unit
+/// would have been at home: the unit is the slip, since nobody mixes units on purpose.
+pub(super) fn unmixed(
+    what: &'static str,
+    odd: Quantity,
+    beside: Unit,
+    home: impl Fn(f64) -> bool,
+) -> Result<(), TorqueFault> {
+    let in_beside = odd.to(beside)?.value;
+    let times = in_beside / odd.value;
+    if odd.unit == beside || times < SLIP || !home(odd.value) || home(in_beside) {
+        return Ok(());
+    }
+    Err(TorqueFault::Mixed { what, odd, meant: Quantity::new(odd.value, beside), times })
+}
+
+/// From how many times on a unit beside another is taken for a slip: N·m beside lbf·in is nearly 9,
+/// lbf·ft is 12 (NIST SP 811).
+const SLIP: f64 = 8.0;
+/// How many times wider than its lower end a band of one joint, or a tool's scale, may be; a band is
+/// some percent wide, a scale goes by ISO 6789 from about a fifth of its end.
+pub(super) const WIDEST: f64 = 8.0;
 
 /// A quantity in `unit`, more than nothing.
 pub(super) fn positive(quantity: Quantity, unit: Unit, what: &'static str) -> Result<f64, TorqueFault> {

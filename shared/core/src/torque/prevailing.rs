@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 use super::between::{Between, quantities};
-use super::fault::{TorqueFault, positive};
+use super::fault::{TorqueFault, positive, unmixed};
 use super::thread::Thread;
 use crate::units::{Quantity, Unit};
 
@@ -41,6 +41,8 @@ pub fn with_drag(wanted: Between<Quantity>, drag: Quantity, rule: DragRule) -> R
     let unit = wanted.low.unit;
     wanted.positive(Unit::NewtonMetre, "the wanted torque")?;
     let wanted = wanted.positive(unit, "the wanted torque")?;
+    // A nut that drags more than it is tightened is a slip sooner than a nut.
+    unmixed("the drag", drag, unit, |drag| drag <= wanted.high)?;
     let drag = drag.to(unit)?.value;
     if drag < 0.0 {
         return Err(TorqueFault::Impossible { what: "the drag", must: "0 or more" });
