@@ -101,12 +101,14 @@ pub fn counts_from(item: &DueKept, before: Option<&Moment>) -> Moment {
     if let Some(flights) = item.every.flights {
         from.service.flights = before.service.flights.saturating_add(flights);
     }
+    if let Some(tanks) = item.every.tanks {
+        from.service.tanks = before.service.tanks.saturating_add(tanks);
+    }
     if let Some(days) = item.every.days {
         from.day = before.day.checked_add_days(Days::new(u64::from(days))).unwrap_or(done.day);
     }
     // Done early, it counts from the doing: an interval is never lengthened.
-    from.service.hours = from.service.hours.min(done.service.hours);
-    from.service.flights = from.service.flights.min(done.service.flights);
+    from.service = from.service.least(done.service);
     from.day = from.day.min(done.day);
     from
 }
@@ -238,6 +240,12 @@ mod tests {
         assert_eq!(counts_from(&item, Some(&before)).service.hours, 30.0);
         item.from_due = false;
         assert_eq!(counts_from(&item, Some(&before)).day, day("2026-06-01"));
+        // Of tanks it is the same: due at 4, done at 6, the next is due at 8.
+        let service = |tanks| Service { tanks, ..Service::default() };
+        let every = Interval { tanks: Some(4), ..Interval::default() };
+        let by_tanks = DueKept { every, from_due: true, done: service(6), ..item };
+        let before = Moment { service: service(0), day: day("2026-03-01") };
+        assert_eq!(counts_from(&by_tanks, Some(&before)).service.tanks, 4);
     }
 
     #[test]

@@ -45,6 +45,21 @@ fn counts(every: &Interval) -> bool {
         && whole.iter().flatten().all(|count| *count > 0)
 }
 
+/// Tanks used up when it was last done. The form doesn't tell: where the same doing is described
+/// anew, those of then; else those of now.
+fn tanks_done(history: &History, item: Uuid, form: &DueForm, title: &str) -> u32 {
+    let kept = history.work.due.get(&item).map(|kept| &kept.body).filter(|kept| {
+        let same = kept.done.hours == form.done_hours && kept.done.flights == form.done_flights;
+        same && kept.done_on == form.done_on
+    });
+    // The same in all else too, it is no change but another doing on the same day.
+    let changed = |kept: &&DueKept| {
+        let same = kept.title == title && kept.every == form.every && kept.from_due == form.from_due;
+        !same || kept.tolerance_percent != form.tolerance_percent
+    };
+    kept.filter(changed).map_or(history.tanks, |kept| kept.done.tanks)
+}
+
 impl House {
     fn due_checked(
         &self,
@@ -71,7 +86,8 @@ impl House {
         if ahead || form.done_hours < 0.0 {
             return Err(Fault::new("due-done-ahead").text("hours", format!("{:.1}", history.hours)));
         }
-        let done = Service { hours: form.done_hours, flights: form.done_flights, tanks: history.tanks };
+        let tanks = tanks_done(history, item, &form, &title);
+        let done = Service { hours: form.done_hours, flights: form.done_flights, tanks };
         Ok(DueKept {
             item,
             title,
