@@ -61,6 +61,16 @@ fn a_tightening_told_wrongly_is_caught() {
     let adapter = json!({ "lever": length(300.0), "adapter": length(150.0), "angle_deg": 0 });
     let ran = told(&desk, json!({ "tool": WRENCH, "eighths": [1, 1, 1, 1], "adapter": adapter }));
     assert_eq!(ran.code, 0, "{ran:?}");
+    // What the tool reads is two thirds of what the nut gets (AC 43.13-1B figure 7-2, from memory):
+    // 85 lbf·in at the tool is 127.5 at the nut; 127.5 at the tool is half too much.
+    let read = |value: f64, because: &str| {
+        let reading = json!({ "value": value, "unit": "lbf.in" });
+        let eighths = [1, 1, 1, 1];
+        let say = json!({ "tool": WRENCH, "eighths": eighths, "adapter": adapter, "reading": reading, "because": because });
+        found(&told(&desk, say))["means"].clone()
+    };
+    assert_eq!(read(85.0, ""), Value::Null, "serviceable");
+    assert_eq!(read(127.5, "It clicked there"), "unserviceable");
 
     let tool = |more: &[&str]| desk.signed(&[&["tool", "add", "Odd"], more].concat()).kind();
     assert_eq!(tool(&[]), "tool-range");

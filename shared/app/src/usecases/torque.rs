@@ -149,6 +149,11 @@ impl Bench {
     fn setting(&self) -> Result<Quantity, Fault> {
         self.wanted.setting(1.0).map_err(|fault| torque_fault(&fault))
     }
+
+    /// What the nut gets of a torque at the tool, a share.
+    fn gain(&self) -> Result<f64, Fault> {
+        self.wanted.adapter.map_or(Ok(1.0), Adapter::gain).map_err(|fault| torque_fault(&fault))
+    }
 }
 
 fn layout(nuts: u32) -> Layout {
@@ -357,14 +362,18 @@ impl House {
             let why: Vec<String> = reasons.iter().map(|reason| self.reason_words(reason)).collect();
             return Err(Fault::new("tool-refused").text("why", why.join(" ")));
         }
-        if let Some(reading) = reading {
+        // The tool reads what it gives; the nut, behind an adapter, gets more or less of it.
+        let gain = bench.gain()?;
+        let times = |quantity: Quantity, by: f64| Quantity::new(quantity.value * by, quantity.unit);
+        let (read, reading) = (reading, reading.map(|reading| times(reading, gain)));
+        if let (Some(read), Some(reading)) = (read, reading) {
             let slip =
                 slips(reading, bench.wanted.band, SLIP_TOLERANCE).map_err(|fault| torque_fault(&fault))?;
             // Insisted on with a reason, it is taken as it was read: then the joint is a defect.
             if let (Some(slip), None) = (slip.first(), reason) {
                 return Err(Fault::new("torque-slip")
-                    .text("reading", reading)
-                    .text("meant", shown(slip.would_be))
+                    .text("reading", read)
+                    .text("meant", shown(times(slip.would_be, gain.recip())))
                     .text("band", &bench.band));
             }
         }
@@ -373,8 +382,8 @@ impl House {
         passes.push(eighths.to_vec());
         let signs = signs(&passes).map_err(|fault| torque_fault(&fault))?;
         let over = reading.filter(|reading| bench.wanted.band.place(*reading).ok() == Some(Place::Above));
-        let harmed = match over {
-            Some(reading) => self.weighed(bench, reading)?.map(|(words, _)| words),
+        let harmed = match over.and(read) {
+            Some(read) => self.weighed(bench, read)?.map(|(words, _)| words),
             None => None,
         };
         let over = over.map(|reading| {
