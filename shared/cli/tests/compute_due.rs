@@ -74,6 +74,10 @@ fn what_cannot_be_counted_is_told() {
     assert!(message(with(plug(json!({ "every": { "hours": -1 } })))).contains("more than 0"));
     assert!(message(with(plug(json!({ "from_due": true })))).contains("before"));
     assert!(message(with(plug(json!({ "done_on": "yesterday" })))).contains("items[0].done_on"));
+    // At 10 h it can't have been done when the machine has 0, nor on a day to come.
+    assert!(message(with(plug(json!({})))).contains("done: Plug"));
+    let tomorrow = plug(json!({ "done": { "hours": 0 }, "done_on": "2026-06-06" }));
+    assert!(message(with(tomorrow)).contains("up to the day"));
     let ahead = json!({ "items": [], "service": {}, "on": "2026-06-05", "history": [["2026-07-01", 1.0]] });
     assert!(message(ahead).contains("2026-07-01"));
 }

@@ -71,6 +71,9 @@ impl From<Counted> for Service {
 
 fn run(input: Value) -> Result<Value, Wrong> {
     let Input { items, service, on, history } = read(input)?;
+    if service.hours < 0.0 {
+        return Err(Wrong("service: give hours of 0 or more".into()));
+    }
     if let Some((day, hours)) = history.iter().find(|(day, hours)| *hours < 0.0 || *day > on) {
         return Err(Wrong(format!(
             "history: {hours} h on {day}: give hours of 0 or more, up to the day `on`"
@@ -94,6 +97,14 @@ fn stands(item: Item, now: &Moment, rate: Option<&Rate>) -> Result<Value, Wrong>
     if from_due && before.is_none() {
         return Err(Wrong(format!(
             "before: {title}: to count from when it was due, say when it was done the time before"
+        )));
+    }
+    // A doing that lies ahead would put off what falls due.
+    let at = now.service;
+    let ahead = done.hours > at.hours || done.flights > at.flights || done.tanks > at.tanks;
+    if ahead || done_on > now.day || done.hours < 0.0 {
+        return Err(Wrong(format!(
+            "done: {title}: give when it was last done, from 0 up to `service`, and up to the day `on`"
         )));
     }
     let before = before.map(|before| Moment { service: before.done.into(), day: before.done_on });
