@@ -22,7 +22,11 @@ fn a_defect_may_wait_within_its_limits_and_is_put_right() {
     };
     assert_eq!(defer(&[]).kind(), "deferral-limit-missing");
     assert_eq!(defer(&["--until-date", &days_ago(9)]).kind(), "deferral-passed");
+    assert!(open[0].get("deferral").is_none(), "{open}");
     assert_eq!(defer(&["--until-hours", "2"]).json()["card"]["verdict"]["state"], "limited");
+    let listed = desk.run(&["defect", "list", "Own"]).out;
+    assert!(listed.contains("Solo only") && listed.contains("Holds up to 2.0 engine hours"), "{listed}");
+    assert_eq!(desk.json(&["defect", "list", "Own"])[0]["deferral"]["state"], "limited");
     assert_eq!(
         desk.json(&["flight", "log", "Own", "--hours", "2.5"])["card"]["verdict"]["state"],
         "grounded"
@@ -30,6 +34,21 @@ fn a_defect_may_wait_within_its_limits_and_is_put_right() {
     let how = ["defect", "rectify", "Own", "cylinder-base", "--how", "New base gasket"];
     assert_eq!(desk.signed(&how).json()["card"]["verdict"]["state"], "fit");
     assert!(desk.run(&["defect", "list", "Own"]).out.contains("Nothing is open"));
+}
+
+#[test]
+fn what_falls_due_by_tanks_is_put_off_by_doing_it_not_by_describing_it() {
+    let desk = Desk::with_machine();
+    let filter = |more: &[&str]| desk.signed(&[&["due", "keep", "Own", "Fuel filter"], more].concat());
+    assert_eq!(filter(&["--every-tanks", "2"]).code, 0);
+    let standing = |page: &Value| page["due"][0]["standing"].clone();
+    let used = || desk.json(&["flight", "log", "Own", "--hours", "1", "--tank"]);
+    assert_eq!((standing(&used()), standing(&used())), (json!("soon"), json!("over")));
+    assert_eq!(standing(&filter(&["--tolerance", "1"]).json()), "tolerated", "described anew");
+    assert_eq!(standing(&desk.signed(&["due", "done", "Own", "Fuel filter"]).json()), "later");
+    // A tank logged without hours: done once more on the same day, at the same hours.
+    desk.json(&["flight", "log", "Own", "--tank", "--tank"]);
+    assert_eq!(standing(&desk.signed(&["due", "done", "Own", "Fuel filter"]).json()), "later");
 }
 
 #[test]
