@@ -5,6 +5,7 @@ mod bolt_limit;
 mod clamp_load;
 mod convert;
 mod due;
+mod merkle_root;
 mod prevailing;
 mod refit;
 mod strip_area;
@@ -45,6 +46,7 @@ const ALL: &[Computation] = &[
     tightening_plan::IT,
     refit::IT,
     due::IT,
+    merkle_root::IT,
     convert::IT,
 ];
 
