@@ -35,6 +35,27 @@ words: string,
 means: Meaning, };
 
 /**
+ * Somebody who asks to be admitted.
+ */
+export type ApplicantView = { 
+/**
+ * What to give back to admit them.
+ */
+text: string, 
+/**
+ * What they are called.
+ */
+name: string, 
+/**
+ * What they read out.
+ */
+code: string, 
+/**
+ * Whether they are a member already.
+ */
+member: boolean, };
+
+/**
  * How a point is answered.
  */
 export type AskView = { "by": "words", 
@@ -42,6 +63,126 @@ export type AskView = { "by": "words",
  * In the author's order.
  */
 answers: Array<AnswerView>, } | { "by": "value" } & ValueAsk | { "by": "torque" } & TorqueAsk;
+
+/**
+ * The state of a school's machines, for an instructor.
+ */
+export type Board = { 
+/**
+ * The school; none where this device belongs to none.
+ */
+school: SchoolBrief | null, 
+/**
+ * Every machine under it (all machines where there is no school), those that need a person first.
+ */
+rows: Array<BoardRow>, 
+/**
+ * Members and their machines.
+ */
+people: Array<BoardPerson>, 
+/**
+ * Work that waits for a second pair of eyes.
+ */
+second: Array<BoardSecond>, 
+/**
+ * Records in the log when this was made.
+ */
+size: number, };
+
+/**
+ * A member on the board.
+ */
+export type BoardPerson = { 
+/**
+ * The person.
+ */
+person: string, 
+/**
+ * What they are called.
+ */
+name: string, 
+/**
+ * As what.
+ */
+role: Role, 
+/**
+ * The role's name.
+ */
+role_words: string, 
+/**
+ * Their machines' names.
+ */
+machines: Array<string>, };
+
+/**
+ * One machine on the board.
+ */
+export type BoardRow = { 
+/**
+ * The machine and its verdict.
+ */
+card: MachineCard, 
+/**
+ * Whose it is.
+ */
+owner: string, 
+/**
+ * The owner, for filters.
+ */
+person: string, 
+/**
+ * Who signed the last look, and when; in words.
+ */
+looked: string, 
+/**
+ * When, RFC 3339, for sorting.
+ */
+looked_at: string | null, 
+/**
+ * What falls due next.
+ */
+due: DueView | null, 
+/**
+ * Open defects.
+ */
+defects: Array<OpenView>, 
+/**
+ * What is watched.
+ */
+watched: Array<OpenView>, 
+/**
+ * Defects that may wait, each in a sentence.
+ */
+deferred: Array<string>, 
+/**
+ * Work not released.
+ */
+job: string | null, 
+/**
+ * What needs a person first, in a few words.
+ */
+first: string, };
+
+/**
+ * Work that waits for a second pair of eyes.
+ */
+export type BoardSecond = { 
+/**
+ * The machine.
+ */
+machine: string, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * The work.
+ */
+title: string, 
+/**
+ * Who did it.
+ */
+by: string, };
 
 /**
  * What a machine can be made of.
@@ -105,6 +246,39 @@ words: string,
  * The record it rests on.
  */
 record: string, };
+
+/**
+ * Something that a board asks this device to sign.
+ */
+export type DeskView = { 
+/**
+ * `sign-in` or `draft`.
+ */
+kind: string, 
+/**
+ * The school.
+ */
+school: string, 
+/**
+ * The server's address.
+ */
+address: string, 
+/**
+ * What will be signed, in a sentence.
+ */
+words: string, 
+/**
+ * The machine it is about.
+ */
+machine: string | null, 
+/**
+ * What will be signed, as a record's body.
+ */
+body: string, 
+/**
+ * What would then be the verdict on the machine.
+ */
+preview: VerdictView | null, };
 
 /**
  * Something that falls due again and again, as a form has it.
@@ -209,6 +383,27 @@ invented: boolean,
  * The parts of a machine with this engine; each may have a serial number.
  */
 parts: Array<PartView>, };
+
+/**
+ * A machine and its school.
+ */
+export type EnrolledView = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * Whether it is under the school.
+ */
+enrolled: boolean, 
+/**
+ * Whether this person registered it.
+ */
+own: boolean, };
 
 /**
  * A fact behind a reason.
@@ -377,6 +572,27 @@ words: string,
  * What it means.
  */
 means: Meaning, };
+
+/**
+ * What a bundle brought.
+ */
+export type ImportView = { 
+/**
+ * In a sentence.
+ */
+words: string, 
+/**
+ * Records that are new here.
+ */
+taken: number, 
+/**
+ * Records that were here.
+ */
+known: number, 
+/**
+ * Lines that weren't taken, each with the reason.
+ */
+refused: Array<string>, };
 
 /**
  * How much may pass; whichever comes first.
@@ -737,6 +953,64 @@ waiting: number, };
 export type Meaning = "not-fitted" | "serviceable" | "watch" | "unserviceable";
 
 /**
+ * A member's device.
+ */
+export type MemberDevice = { 
+/**
+ * The device.
+ */
+device: string, 
+/**
+ * What its holder reads out.
+ */
+code: string, 
+/**
+ * Whether its key was ended.
+ */
+ended: boolean, 
+/**
+ * Whether it is the school's root.
+ */
+root: boolean, };
+
+/**
+ * A member.
+ */
+export type MemberView = { 
+/**
+ * The person.
+ */
+person: string, 
+/**
+ * What they are called.
+ */
+name: string, 
+/**
+ * As what.
+ */
+role: Role, 
+/**
+ * The role's name.
+ */
+role_words: string, 
+/**
+ * From when until when, in words.
+ */
+term: string, 
+/**
+ * Whether they are a member today.
+ */
+standing: boolean, 
+/**
+ * Whether it is the person who signs here.
+ */
+you: boolean, 
+/**
+ * Their devices.
+ */
+devices: Array<MemberDevice>, };
+
+/**
  * An id with its words.
  */
 export type Named = { 
@@ -938,6 +1212,90 @@ x: number,
 y: number, };
 
 /**
+ * One fault of a file to be published.
+ */
+export type PublishFault = { 
+/**
+ * The file.
+ */
+file: string, 
+/**
+ * The line.
+ */
+line: number, 
+/**
+ * What is wrong.
+ */
+words: string, 
+/**
+ * What to do.
+ */
+hint: string, };
+
+/**
+ * A file to be published.
+ */
+export type PublishFile = { 
+/**
+ * Its path in the catalogue.
+ */
+path: string, 
+/**
+ * Its text.
+ */
+text: string, };
+
+/**
+ * Files to be published, checked.
+ */
+export type PublishPreview = { 
+/**
+ * Everything wrong with them; they can be published only if there is nothing.
+ */
+faults: Array<PublishFault>, 
+/**
+ * What changes for whom, in sentences.
+ */
+changes: Array<string>, 
+/**
+ * The version that this would be.
+ */
+version: number, };
+
+/**
+ * Something published.
+ */
+export type PublishedView = { 
+/**
+ * The record.
+ */
+record: string, 
+/**
+ * Its title.
+ */
+title: string, 
+/**
+ * Which version of it.
+ */
+version: number, 
+/**
+ * By whom and when.
+ */
+by: string, 
+/**
+ * What is new.
+ */
+note: string, 
+/**
+ * Its files.
+ */
+files: Array<string>, 
+/**
+ * Whether it is the one in use.
+ */
+used: boolean, };
+
+/**
  * A number with its unit.
  */
 export type Quantity = { 
@@ -986,6 +1344,31 @@ band: string | null,
  * The facts behind it.
  */
 because: Array<FactView>, };
+
+/**
+ * What came of checking every receipt.
+ */
+export type ReceiptsView = { 
+/**
+ * Whether all is as the server signed for.
+ */
+good: boolean, 
+/**
+ * In a sentence.
+ */
+words: string, 
+/**
+ * Records in the server's log, as far as it was followed.
+ */
+records: number, 
+/**
+ * Their root, hexadecimal.
+ */
+root: string, 
+/**
+ * The server's signed word, where there is one.
+ */
+checkpoint: string | null, };
 
 /**
  * A record laid open.
@@ -1053,6 +1436,27 @@ interruptions: Array<string>,
 payload: string, };
 
 /**
+ * A line that was not taken as a record.
+ */
+export type RefusedView = { 
+/**
+ * Its number here.
+ */
+number: number, 
+/**
+ * The machine it speaks of, where that could be read.
+ */
+machine: string | null, 
+/**
+ * Why it was not taken.
+ */
+words: string, 
+/**
+ * As it came.
+ */
+line: string, };
+
+/**
  * A reserve parachute and its repacking.
  */
 export type Reserve = { 
@@ -1066,9 +1470,97 @@ repacked_on: string | null,
 every_days: number, };
 
 /**
+ * What a person may be in a school, least rights first.
+ */
+export type Role = "viewer" | "pilot" | "mechanic" | "instructor";
+
+/**
  * The rule a reason comes from.
  */
 export type Rule = "no-description" | "unknown-engine" | "never-looked" | "not-today" | "point-missed" | "open-defect" | "watch-item" | "reserve-expired" | "reserve-unknown" | "reserve-soon" | "limit-missing" | "limit-unconfirmed" | "newer-record" | "split-word" | "refused-record" | "clock-doubt" | "job-open" | "first-flight" | "follow-up-due" | "follow-up-over" | "due-soon" | "due-over" | "defect-deferred";
+
+/**
+ * A school in short.
+ */
+export type SchoolBrief = { 
+/**
+ * Its name for programs.
+ */
+id: string, 
+/**
+ * What people call it.
+ */
+name: string, 
+/**
+ * What to compare so that nobody joins another school of that name.
+ */
+code: string, 
+/**
+ * The server's address, where it has one.
+ */
+address: string | null, 
+/**
+ * Whether it exists only in the demonstration.
+ */
+invented: boolean, };
+
+/**
+ * A school that a server or a code speaks of, before it is joined.
+ */
+export type SchoolCardView = { 
+/**
+ * The school.
+ */
+school: SchoolBrief, 
+/**
+ * Who its root is.
+ */
+root: string, 
+/**
+ * Whether it has admitted this device.
+ */
+admitted: boolean, };
+
+/**
+ * This device's place in a school.
+ */
+export type SchoolView = { 
+/**
+ * The school; none where this device belongs to none.
+ */
+school: SchoolBrief | null, 
+/**
+ * What this person is there today; none while nobody has admitted them, or no longer.
+ */
+role: Role | null, 
+/**
+ * The role's name, or that there is none.
+ */
+role_words: string, 
+/**
+ * Whether this device admits and ends members.
+ */
+root: boolean, 
+/**
+ * What to read out so that the school knows this device.
+ */
+code: string, 
+/**
+ * Everybody who is or was a member.
+ */
+members: Array<MemberView>, 
+/**
+ * Machines known here, and whether they are under the school.
+ */
+machines: Array<EnrolledView>, 
+/**
+ * Lists and data sheets published.
+ */
+published: Array<PublishedView>, 
+/**
+ * How it stands with the server.
+ */
+sync: SyncView, };
 
 /**
  * What another phone asks to be looked at.
@@ -1199,6 +1691,23 @@ stand: string,
 points: Array<PointView>, };
 
 /**
+ * A record that the server wouldn't take.
+ */
+export type StuckView = { 
+/**
+ * The record.
+ */
+record: string, 
+/**
+ * What sort of record.
+ */
+kind: string, 
+/**
+ * Why, in the server's words.
+ */
+words: string, };
+
+/**
  * An inspection said back before it is signed.
  */
 export type Summary = { 
@@ -1234,6 +1743,39 @@ found: Array<FoundView>,
  * The verdict that signing would give.
  */
 preview: VerdictView, };
+
+/**
+ * How it stands with the school's server.
+ */
+export type SyncView = { 
+/**
+ * For programs: `none`, `never`, `done`, `waits`, `failed`, `distrusted`.
+ */
+state: string, 
+/**
+ * In a sentence.
+ */
+words: string, 
+/**
+ * What to do, where there is something to do.
+ */
+hint: string, 
+/**
+ * Records that wait to be sent.
+ */
+records: number, 
+/**
+ * Pictures that wait to be sent.
+ */
+photos: number, 
+/**
+ * Records that the server wouldn't take.
+ */
+stuck: Array<StuckView>, 
+/**
+ * Records in the server's log, as far as it was followed.
+ */
+receipts: number, };
 
 /**
  * One mark on the line of time.
@@ -1793,4 +2335,74 @@ export interface Calls {
   "calendar": { args: { machine: string }; reply: FileBytes };
   /** Checks a bundle with nothing but itself. */
   "verify": { args: { text: string }; reply: VerifyView };
+  /** Everything on this device as a bundle. */
+  "export-all": { args: {  }; reply: FileOut };
+  /** Takes a bundle's records. */
+  "import": { args: { text: string }; reply: ImportView };
+  /** Lines from a server that were not taken as records. */
+  "refused": { args: {  }; reply: Array<RefusedView> };
+  /** Puts away such a line. */
+  "refused-away": { args: { number: number }; reply: Array<RefusedView> };
+  /** First start of another device of a person, by the code that their first one shows. */
+  "begin-as": { args: { text: string; pin: string }; reply: Start };
+  /** This device's place in a school. */
+  "school": { args: {  }; reply: SchoolView };
+  /** Founds a school: this device is its root. */
+  "school-found": { args: { name: string; pin: string }; reply: SchoolView };
+  /** What this device shows to be admitted. */
+  "school-code": { args: {  }; reply: CodeOut };
+  /** Who asks, by the code that their device shows. */
+  "school-applicant": { args: { text: string }; reply: ApplicantView };
+  /** Admits that device, and gives the text to show back. */
+  "school-admit": { args: { text: string; role: Role | null; until: string | null; pin: string }; reply: CodeOut };
+  /** Joins a school by the code shown back, or takes another device's word that it is one's own. */
+  "school-join": { args: { text: string; pin: string }; reply: SchoolView };
+  /** Leaves the school. */
+  "school-leave": { args: { pin: string }; reply: SchoolView };
+  /** Signs that another device is this person's too, and gives the text to show it. */
+  "school-vouch": { args: { text: string; pin: string }; reply: CodeOut };
+  /** Gives a member another role or end. */
+  "school-role": { args: { person: string; role: Role | null; until: string | null; pin: string }; reply: SchoolView };
+  /** Ends a membership. */
+  "school-end": { args: { person: string; reason: string; pin: string }; reply: SchoolView };
+  /** Ends a key: of a lost phone. */
+  "key-end": { args: { device: string; reason: string; pin: string }; reply: SchoolView };
+  /** Hands the root over to another member's device. */
+  "school-hand": { args: { device: string; pin: string }; reply: SchoolView };
+  /** Puts a machine under the school's roles, or takes it out. */
+  "machine-enrol": { args: { machine: string; enrolled: boolean; pin: string }; reply: MachinePage };
+  /** What a server needs to serve this school, as a file. */
+  "school-file": { args: {  }; reply: FileOut };
+  /** The state of every machine of the school. */
+  "board": { args: {  }; reply: Board };
+  /** Lets records that the server wouldn't take be sent again. */
+  "sync-retry": { args: {  }; reply: SchoolView };
+  /** Checks every receipt of the server. */
+  "receipts": { args: {  }; reply: ReceiptsView };
+  /** What to show another device so that both can tell whether the server tells them the same. */
+  "checkpoint-code": { args: {  }; reply: CodeOut };
+  /** Compares what another device shows. */
+  "checkpoint-compare": { args: { text: string }; reply: ReceiptsView };
+  /** Forgets all that the server said; the next round follows it from the beginning. */
+  "server-anew": { args: {  }; reply: SchoolView };
+  /** What a board's code is about. */
+  "desk-open": { args: { text: string }; reply: DeskView };
+  /** Checks files that might be published. */
+  "publish-preview": { args: { title: string; files: Array<PublishFile> }; reply: PublishPreview };
+  /** Publishes files to all members. */
+  "publish": { args: { title: string; files: Array<PublishFile>; note: string; pin: string }; reply: SchoolView };
+  /** A round with the school's server. */
+  "sync": { args: {  }; reply: SyncView };
+  /** What the server at an address says of its school. */
+  "school-look": { args: { address: string }; reply: SchoolCardView };
+  /** Joins that school, or brings this device's own school its server. */
+  "school-follow": { args: { address: string; pin: string }; reply: SchoolView };
+  /** Those who wait at the server to be admitted. */
+  "school-waiting": { args: {  }; reply: Array<ApplicantView> };
+  /** Confirms a sign-in at the board. */
+  "desk-confirm": { args: { text: string; pin: string }; reply: DeskView };
+  /** Fetches what the board prepared, to be read before it is signed. */
+  "draft-open": { args: { text: string }; reply: DeskView };
+  /** Signs what the board prepared, and sends it. */
+  "draft-sign": { args: { text: string; pin: string }; reply: SyncView };
 }

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 use ts_rs::{TS, TypeVisitor};
 use witnessmark_core::list::Given;
-use witnessmark_core::record::{JointSeen, Machine, Service, ToolKept};
+use witnessmark_core::record::{JointSeen, Machine, Role, Service, ToolKept};
 use witnessmark_core::torque::Adapter;
 use witnessmark_core::units::Quantity;
 
@@ -16,7 +16,22 @@ use crate::views::*;
 use crate::{App, Fault, FaultView};
 
 macro_rules! calls {
-    ($($(#[doc = $doc:literal])* $variant:ident $name:literal $method:ident ( $($arg:ident: $ty:ty),* ) -> $reply:ty;)*) => {
+    (
+        $($(#[doc = $doc:literal])* $variant:ident $name:literal $method:ident ( $($arg:ident: $ty:ty),* ) -> $reply:ty;)*
+        @ net
+        $($(#[doc = $net_doc:literal])* $net_variant:ident $net_name:literal ( $($net_arg:ident: $net_ty:ty),* ) -> $net_reply:ty;)*
+    ) => {
+        /// A call that needs the network, which the face has (see `witnessmark_host`).
+        #[derive(Clone, Debug, Deserialize, Serialize)]
+        #[serde(tag = "call", content = "args")]
+        #[allow(missing_docs)]
+        pub enum NetCall {
+            $($(#[doc = $net_doc])* #[serde(rename = $net_name)] $net_variant { $(#[serde(default)] $net_arg: $net_ty),* },)*
+        }
+
+        /// The names of [`NetCall`]s.
+        const NET: &[&str] = &[$($net_name),*];
+
         /// A call with its arguments, as `{"call": NAME, "args": {…}}`.
         #[derive(Clone, Debug, Deserialize, Serialize)]
         #[serde(tag = "call", content = "args")]
@@ -48,6 +63,10 @@ macro_rules! calls {
                 $(types.visit::<$ty>();)*
                 types.visit::<$reply>();
             )*
+            $(
+                $(types.visit::<$net_ty>();)*
+                types.visit::<$net_reply>();
+            )*
             let mut text = String::from("// Generated from the Rust types by `make types`; do not edit.\n\n");
             types.declared.values().for_each(|declared| text.push_str(declared));
             text.push_str("/** Every call: what goes in, what comes out. */\nexport interface Calls {\n");
@@ -59,6 +78,9 @@ macro_rules! calls {
                     "  \"{}\": {{ args: {{ {} }}; reply: {} }};\n",
                     $name, args.join("; "), <$reply as TS>::name(&config),
                 ));
+            })*
+            $({
+                types_of_net(&mut text, $net_name, &[$($net_doc),*], &[$((stringify!($net_arg), <$net_ty as TS>::name(&config))),*], <$net_reply as TS>::name(&config));
             })*
             text.push_str("}\n");
             text
@@ -84,6 +106,35 @@ impl ts_rs::TypeVisitor for Types<'_> {
         }
         T::visit_dependencies(self);
         T::visit_generics(self);
+    }
+}
+
+fn types_of_net(text: &mut String, name: &str, docs: &[&str], args: &[(&str, String)], reply: String) {
+    docs.iter().for_each(|doc| text.push_str(&format!("  /**{doc} */\n")));
+    let args: Vec<String> = args.iter().map(|(name, ty)| format!("{name}: {ty}")).collect();
+    text.push_str(&format!("  \"{name}\": {{ args: {{ {} }}; reply: {reply} }};\n", args.join("; ")));
+}
+
+/// What a screen asks for: of this device, or of the network too.
+#[derive(Clone, Debug)]
+pub enum Asked {
+    /// Of this device.
+    Here(Call),
+    /// Of the network too.
+    Net(NetCall),
+}
+
+impl<'de> Deserialize<'de> for Asked {
+    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let value = serde_json::Value::deserialize(deserializer)?;
+        let name = value.get("call").and_then(serde_json::Value::as_str).unwrap_or_default();
+        let net = NET.contains(&name);
+        let read = |fault: serde_json::Error| serde::de::Error::custom(fault);
+        if net {
+            serde_json::from_value(value).map(Self::Net).map_err(read)
+        } else {
+            serde_json::from_value(value).map(Self::Here).map_err(read)
+        }
     }
 }
 
@@ -200,4 +251,76 @@ calls! {
     Calendar "calendar" calendar(machine: String) -> FileBytes;
     /// Checks a bundle with nothing but itself.
     Verify "verify" verify(text: String) -> VerifyView;
+    /// Everything on this device as a bundle.
+    ExportAll "export-all" export_all() -> FileOut;
+    /// Takes a bundle's records.
+    Import "import" import(text: String) -> ImportView;
+    /// Lines from a server that were not taken as records.
+    Refused "refused" refused() -> Vec<RefusedView>;
+    /// Puts away such a line.
+    RefusedAway "refused-away" refused_away(number: f64) -> Vec<RefusedView>;
+    /// First start of another device of a person, by the code that their first one shows.
+    BeginAs "begin-as" begin_as(text: String, pin: String) -> Start;
+    /// This device's place in a school.
+    School "school" school() -> SchoolView;
+    /// Founds a school: this device is its root.
+    SchoolFound "school-found" school_found(name: String, pin: String) -> SchoolView;
+    /// What this device shows to be admitted.
+    SchoolCode "school-code" school_code() -> CodeOut;
+    /// Who asks, by the code that their device shows.
+    SchoolApplicant "school-applicant" school_applicant(text: String) -> ApplicantView;
+    /// Admits that device, and gives the text to show back.
+    SchoolAdmit "school-admit" school_admit(text: String, role: Option<Role>, until: Option<String>, pin: String) -> CodeOut;
+    /// Joins a school by the code shown back, or takes another device's word that it is one's own.
+    SchoolJoin "school-join" school_join(text: String, pin: String) -> SchoolView;
+    /// Leaves the school.
+    SchoolLeave "school-leave" school_leave(pin: String) -> SchoolView;
+    /// Signs that another device is this person's too, and gives the text to show it.
+    SchoolVouch "school-vouch" school_vouch(text: String, pin: String) -> CodeOut;
+    /// Gives a member another role or end.
+    SchoolRole "school-role" school_role(person: String, role: Option<Role>, until: Option<String>, pin: String) -> SchoolView;
+    /// Ends a membership.
+    SchoolEnd "school-end" school_end(person: String, reason: String, pin: String) -> SchoolView;
+    /// Ends a key: of a lost phone.
+    KeyEnd "key-end" key_end(device: String, reason: String, pin: String) -> SchoolView;
+    /// Hands the root over to another member's device.
+    SchoolHand "school-hand" school_hand(device: String, pin: String) -> SchoolView;
+    /// Puts a machine under the school's roles, or takes it out.
+    MachineEnrol "machine-enrol" machine_enrol(machine: String, enrolled: bool, pin: String) -> MachinePage;
+    /// What a server needs to serve this school, as a file.
+    SchoolFile "school-file" school_file() -> FileOut;
+    /// The state of every machine of the school.
+    Board "board" board() -> Board;
+    /// Lets records that the server wouldn't take be sent again.
+    SyncRetry "sync-retry" sync_retry() -> SchoolView;
+    /// Checks every receipt of the server.
+    Receipts "receipts" receipts() -> ReceiptsView;
+    /// What to show another device so that both can tell whether the server tells them the same.
+    CheckpointCode "checkpoint-code" checkpoint_code() -> CodeOut;
+    /// Compares what another device shows.
+    CheckpointCompare "checkpoint-compare" checkpoint_compare(text: String) -> ReceiptsView;
+    /// Forgets all that the server said; the next round follows it from the beginning.
+    ServerAnew "server-anew" server_anew() -> SchoolView;
+    /// What a board's code is about.
+    DeskOpen "desk-open" desk_open(text: String) -> DeskView;
+    /// Checks files that might be published.
+    PublishPreview "publish-preview" publish_preview(title: String, files: Vec<PublishFile>) -> PublishPreview;
+    /// Publishes files to all members.
+    Publish "publish" publish(title: String, files: Vec<PublishFile>, note: String, pin: String) -> SchoolView;
+
+    @ net
+    /// A round with the school's server.
+    Sync "sync"() -> SyncView;
+    /// What the server at an address says of its school.
+    SchoolLook "school-look"(address: String) -> SchoolCardView;
+    /// Joins that school, or brings this device's own school its server.
+    SchoolFollow "school-follow"(address: String, pin: String) -> SchoolView;
+    /// Those who wait at the server to be admitted.
+    SchoolWaiting "school-waiting"() -> Vec<ApplicantView>;
+    /// Confirms a sign-in at the board.
+    DeskConfirm "desk-confirm"(text: String, pin: String) -> DeskView;
+    /// Fetches what the board prepared, to be read before it is signed.
+    DraftOpen "draft-open"(text: String) -> DeskView;
+    /// Signs what the board prepared, and sends it.
+    DraftSign "draft-sign"(text: String, pin: String) -> SyncView;
 }

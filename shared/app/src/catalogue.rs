@@ -50,8 +50,17 @@ impl Catalogue {
     /// # Errors
     /// The first fault, with file and line.
     pub fn embedded() -> Result<Self, Fault> {
+        Self::with(&BTreeMap::new())
+    }
+
+    /// The embedded catalogue with these files added, or put in place of those of the same path.
+    ///
+    /// # Errors
+    /// The first fault, with file and line.
+    pub fn with(more: &BTreeMap<String, String>) -> Result<Self, Fault> {
         let mut files = BTreeMap::new();
         collect(&EMBEDDED, &mut files);
+        files.extend(more.iter().map(|(path, content)| (path.clone(), content.as_str())));
         Self::read(&files)
     }
 

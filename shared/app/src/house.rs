@@ -1,5 +1,7 @@
 //! The app itself: the database, and the house that serves it.
 
+use std::collections::BTreeMap;
+
 use chrono::{DateTime, FixedOffset};
 use uuid::{Builder, Uuid};
 use witnessmark_core::record::Digest;
@@ -25,6 +27,10 @@ pub struct House {
     pub(crate) platform: Box<dyn Platform>,
     pub(crate) catalogue: Catalogue,
     pub(crate) language: String,
+    /// What a school has published to this device, as read into the catalogue.
+    pub(crate) published: BTreeMap<String, String>,
+    /// Why that can't be used, where it can't.
+    pub(crate) unusable: Option<String>,
     warning: Option<Said>,
 }
 
@@ -39,7 +45,11 @@ impl App {
             .read(|tx| Ok::<_, Fault>(tx.setting("language")?))?
             .filter(|language| catalogue.texts.languages().any(|known| known == language))
             .unwrap_or_else(|| FALLBACK.to_owned());
-        Ok(Self { store, house: House { platform, catalogue, language, warning: None } })
+        let published = BTreeMap::new();
+        let house = House { platform, catalogue, language, published, unusable: None, warning: None };
+        let mut app = Self { store, house };
+        app.reload_catalogue()?;
+        Ok(app)
     }
 
     /// Says at every start that a damaged database was set aside, and what was saved from it.
@@ -144,7 +154,10 @@ impl House {
             languages: self.catalogue.texts.languages().map(str::to_owned).collect(),
             patience_minutes: self.patience(tx)?,
             cautions,
-            warning: self.warning.as_ref().map(|said| self.say(said)),
+            warning: self.warning.as_ref().map(|said| self.say(said)).or_else(|| {
+                let why = self.unusable.as_ref()?;
+                Some(self.say(&Said::new("warning-published").text("why", why)))
+            }),
         })
     }
 

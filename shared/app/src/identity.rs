@@ -71,7 +71,7 @@ struct Made {
 }
 
 /// Draws a key for a person, and seals it.
-fn make(house: &House, name: &str, pin: &str) -> Result<Made, Fault> {
+fn make(house: &House, name: &str, person: Option<Uuid>, pin: &str) -> Result<Made, Fault> {
     let name = name.trim();
     if name.is_empty() || name.chars().count() > 80 {
         return Err(Fault::new("name-missing"));
@@ -83,7 +83,7 @@ fn make(house: &House, name: &str, pin: &str) -> Result<Made, Fault> {
     let seed = SigningSeed::from_bytes(&secret);
     let device = seed.device();
     let sealed = seal(platform, &device, pin, &secret)?;
-    let person = house.uuid()?;
+    let person = person.map_or_else(|| house.uuid(), Ok)?;
     let member = Member { person, name: name.to_owned(), key: seed.jwk(), invented: false };
     let own = Signatory { device, person, name: name.to_owned(), keychain: sealed.keychain };
     Ok(Made { seed, sealed, own, member })
@@ -91,7 +91,15 @@ fn make(house: &House, name: &str, pin: &str) -> Result<Made, Fault> {
 
 /// First start: makes this device's key, and signs its first record.
 pub fn begin(store: &mut Store, house: &House, name: &str, pin: &str) -> Result<(), Fault> {
-    let made = make(house, name, pin)?;
+    begin_made(store, house, make(house, name, None, pin)?)
+}
+
+/// First start of another device of a person: the same name and identifier, a key of its own.
+pub fn begin_as(store: &mut Store, house: &House, name: &str, person: Uuid, pin: &str) -> Result<(), Fault> {
+    begin_made(store, house, make(house, name, Some(person), pin)?)
+}
+
+fn begin_made(store: &mut Store, house: &House, made: Made) -> Result<(), Fault> {
     store.write(|tx| {
         if signatory(tx)?.is_some() {
             return Err(Fault::new("already-begun"));
@@ -124,7 +132,7 @@ const SECOND_KEY: &str = "second-sealed-key:";
 
 /// Another person who signs on this device, with a key and PIN of their own.
 pub fn add_second(store: &mut Store, house: &House, name: &str, pin: &str) -> Result<(), Fault> {
-    let made = make(house, name, pin)?;
+    let made = make(house, name, None, pin)?;
     store.write(|tx| {
         if signatory(tx)?.is_none() {
             return Err(Fault::new("not-begun"));

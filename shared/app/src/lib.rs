@@ -20,9 +20,10 @@ mod validate;
 mod verdicts;
 pub mod views;
 
-pub use calls::{Call, typescript};
+pub use calls::{Asked, Call, NetCall, typescript};
 pub use catalogue::{Catalogue, EMBEDDED};
 pub use fault::{Fault, FaultView};
 pub use house::{App, show};
 pub use platform::{Keychain, Platform};
+pub use usecases::school::{Request, Send as DeskSend, SyncStep};
 pub use validate::{FileKind, schemas, validate_embedded, validate_files};

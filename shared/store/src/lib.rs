@@ -23,5 +23,6 @@ pub use fault::StoreFault;
 pub use open::{Store, Tx};
 pub use pending::Pending;
 pub use photos::Photo;
+pub use records::RefusedLine;
 pub use rescue::Rescued;
 pub use server::{Stuck, Waiting};

@@ -8,6 +8,19 @@ use witnessmark_core::record::{Author, Clock, DeviceId, Digest, Envelope, Positi
 
 use crate::{StoreFault, Tx};
 
+/// A line that was not taken as a record.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RefusedLine {
+    /// Its number here.
+    pub number: i64,
+    /// The machine that it speaks of, where that could be read.
+    pub machine: Option<String>,
+    /// As it came.
+    pub line: String,
+    /// Why it was not taken.
+    pub reason: String,
+}
+
 pub(crate) fn envelope(row: &Row<'_>) -> rusqlite::Result<Envelope> {
     Ok(Envelope { protected: row.get(0)?, payload: row.get(1)?, signature: row.get(2)? })
 }
@@ -70,6 +83,17 @@ impl Tx<'_> {
         self.collect(
             "SELECT protected, payload, signature FROM record WHERE machine IS ?1 ORDER BY arrival",
             [machine.map(|machine| machine.to_string())],
+        )
+    }
+
+    /// All records of one kind about no machine, in order of arrival.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn records_of_none(&self, kind: &str) -> Result<Vec<Record>, StoreFault> {
+        self.collect(
+            "SELECT protected, payload, signature FROM record WHERE machine IS NULL AND kind = ?1 ORDER BY arrival",
+            [kind],
         )
     }
 
@@ -171,6 +195,28 @@ impl Tx<'_> {
             params![machine.map(|machine| machine.to_string()), line, reason],
         )?;
         Ok(())
+    }
+
+    /// Lines that were not taken as records, oldest first.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn refused_lines(&self) -> Result<Vec<RefusedLine>, StoreFault> {
+        let mut statement = self
+            .inner
+            .prepare_cached("SELECT arrival, machine, line, reason FROM refused ORDER BY arrival")?;
+        let rows = statement.query_map([], |row| {
+            Ok(RefusedLine { number: row.get(0)?, machine: row.get(1)?, line: row.get(2)?, reason: row.get(3)? })
+        })?;
+        rows.map(|row| Ok(row?)).collect()
+    }
+
+    /// Puts away a line that was not taken: a person has looked into it.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn refused_away(&self, number: i64) -> Result<bool, StoreFault> {
+        Ok(self.inner.execute("DELETE FROM refused WHERE arrival = ?1", [number])? == 1)
     }
 
     /// How many records about a machine were refused.

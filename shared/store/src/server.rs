@@ -3,6 +3,7 @@
 use rusqlite::{OptionalExtension, params};
 use witnessmark_core::record::{Digest, Record};
 
+use crate::records::{envelope, parse};
 use crate::{StoreFault, Tx};
 
 /// A record that the server wouldn't take.
@@ -27,10 +28,12 @@ pub struct Waiting {
     pub photos: u32,
 }
 
-/// Records without a receipt, neither stuck nor refused here.
-const UNSENT: &str =
-    "FROM record WHERE NOT EXISTS (SELECT 1 FROM receipt WHERE receipt.digest = record.digest)
-     AND NOT EXISTS (SELECT 1 FROM stuck WHERE stuck.digest = record.digest)";
+/// Records without a receipt that aren't stuck; of the demonstration's people and machines only where asked.
+const UNSENT: &str = "FROM record WHERE NOT EXISTS (SELECT 1 FROM receipt WHERE receipt.digest = record.digest)
+     AND NOT EXISTS (SELECT 1 FROM stuck WHERE stuck.digest = record.digest)
+     AND (?1 OR (device NOT IN (SELECT device FROM record WHERE kind = 'member' AND payload ->> '$.body.invented')
+       AND (machine IS NULL OR machine NOT IN
+         (SELECT machine FROM history WHERE folded ->> '$.machine[0].invented'))))";
 
 impl Tx<'_> {
     /// Keeps the server's word on where these records lie in its log, from number `first` on.
@@ -96,29 +99,42 @@ impl Tx<'_> {
         )?)
     }
 
-    /// Records to be sent next, in order of arrival, so that what a record follows goes before it.
+    /// Records to be sent that arrived here after number `after`, each with its number, in order of
+    /// arrival, so that what a record follows goes before it. `invented` takes the demonstration's too.
     ///
     /// # Errors
     /// [`StoreFault`].
-    pub fn unsent(&self, most: u32) -> Result<Vec<Record>, StoreFault> {
-        self.collect(
-            &format!("SELECT protected, payload, signature {UNSENT} ORDER BY arrival LIMIT ?1"),
-            [most],
-        )
+    pub fn unsent(&self, invented: bool, after: u64, most: u32) -> Result<Vec<(u64, Record)>, StoreFault> {
+        let mut statement = self.inner.prepare_cached(&format!(
+            "SELECT protected, payload, signature, arrival {UNSENT} AND arrival > ?2 ORDER BY arrival LIMIT ?3"
+        ))?;
+        let after = i64::try_from(after).unwrap_or(i64::MAX);
+        let rows = statement
+            .query_map(params![invented, after, most], |row| Ok((row.get::<_, i64>(3)?, envelope(row)?)))?;
+        rows.map(|row| {
+            let (arrival, envelope) = row?;
+            Ok((u64::try_from(arrival).unwrap_or(0), parse(envelope)?))
+        })
+        .collect()
     }
 
     /// What waits to be sent.
     ///
     /// # Errors
     /// [`StoreFault`].
-    pub fn waiting(&self) -> Result<Waiting, StoreFault> {
-        let count = |sql: &str| self.inner.prepare_cached(sql)?.query_row([], |row| row.get(0));
+    pub fn waiting(&self, invented: bool) -> Result<Waiting, StoreFault> {
         Ok(Waiting {
-            records: count(&format!("SELECT count(*) {UNSENT}"))?,
-            photos: count(
-                "SELECT count(*) FROM photo JOIN photo_named USING (digest)
-                 WHERE digest NOT IN (SELECT digest FROM photo_sent)",
-            )?,
+            records: self
+                .inner
+                .prepare_cached(&format!("SELECT count(*) {UNSENT}"))?
+                .query_row([invented], |row| row.get(0))?,
+            photos: self
+                .inner
+                .prepare_cached(
+                    "SELECT count(*) FROM photo JOIN photo_named USING (digest)
+                     WHERE digest NOT IN (SELECT digest FROM photo_sent)",
+                )?
+                .query_row([], |row| row.get(0))?,
         })
     }
 

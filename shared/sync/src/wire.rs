@@ -96,6 +96,8 @@ pub enum Refusal {
     Malformed,
     /// Longer than the server takes.
     TooLarge,
+    /// Sent by a viewer, who looks on.
+    Viewer,
 }
 
 impl Refusal {
@@ -108,6 +110,7 @@ impl Refusal {
             Self::Revoked => "revoked",
             Self::Malformed => "malformed",
             Self::TooLarge => "too-large",
+            Self::Viewer => "viewer",
         }
     }
 }

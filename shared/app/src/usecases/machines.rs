@@ -86,6 +86,9 @@ impl App {
                 None => self.house.uuid()?,
             };
             self.house.write_record(tx, &seed, Some(machine), &Body::Machine(description))?;
+            if known.is_none() {
+                self.house.enrol_new(tx, &seed, machine)?;
+            }
             self.house.page(tx, machine)
         })
     }
@@ -224,7 +227,7 @@ impl House {
         Ok(cards)
     }
 
-    fn card(&self, tx: &Tx<'_>, machine: Uuid, people: &People) -> Result<MachineCard, Fault> {
+    pub(crate) fn card(&self, tx: &Tx<'_>, machine: Uuid, people: &People) -> Result<MachineCard, Fault> {
         let history = self.known(tx, machine)?;
         let verdict = self.verdict(tx, machine, &history, people)?;
         let described = history.machine.as_ref().map(|(machine, _)| machine);
@@ -258,7 +261,33 @@ impl House {
         let people = self.people(tx)?;
         let (description, _) =
             history.machine.clone().ok_or_else(|| Fault::new("no-such").text("what", machine))?;
-        let open = history.open.iter().filter_map(|open| {
+        let timeline = tx.timeline(machine, TIMELINE)?;
+        Ok(MachinePage {
+            card: self.card(tx, machine, &people)?,
+            description,
+            occasions: self
+                .catalogue
+                .occasions
+                .iter()
+                // What follows a job is opened from the job.
+                .filter(|o| !o.job)
+                .map(|o| Named { id: o.id.clone(), words: self.word(&format!("occasion-{}", o.id)) })
+                .collect(),
+            open: self.open_views(&history, &people),
+            timeline: timeline.into_iter().map(|mark| self.timeline_entry(mark, &people)).collect(),
+            limits: self.limits(&history),
+            due: self.due_views(&history),
+            components: self.component_views(&history),
+            job: self.job_view(&history, &people),
+            tanks: history.tanks,
+            waiting: u32::try_from(tx.pending()?.iter().filter(|p| p.machine == machine).count())
+                .unwrap_or(u32::MAX),
+        })
+    }
+
+    /// What is open on a machine.
+    pub(crate) fn open_views(&self, history: &History, people: &People) -> Vec<OpenView> {
+        let views = history.open.iter().filter_map(|open| {
             let leading = open.leading()?;
             let by = people.name(&leading.device);
             Some(OpenView {
@@ -275,28 +304,7 @@ impl House {
                 record: leading.record.to_string(),
             })
         });
-        let timeline = tx.timeline(machine, TIMELINE)?;
-        Ok(MachinePage {
-            card: self.card(tx, machine, &people)?,
-            description,
-            occasions: self
-                .catalogue
-                .occasions
-                .iter()
-                // What follows a job is opened from the job.
-                .filter(|o| !o.job)
-                .map(|o| Named { id: o.id.clone(), words: self.word(&format!("occasion-{}", o.id)) })
-                .collect(),
-            open: open.collect(),
-            timeline: timeline.into_iter().map(|mark| self.timeline_entry(mark, &people)).collect(),
-            limits: self.limits(&history),
-            due: self.due_views(&history),
-            components: self.component_views(&history),
-            job: self.job_view(&history, &people),
-            tanks: history.tanks,
-            waiting: u32::try_from(tx.pending()?.iter().filter(|p| p.machine == machine).count())
-                .unwrap_or(u32::MAX),
-        })
+        views.collect()
     }
 
     fn timeline_entry(&self, mark: Mark, people: &People) -> TimelineEntry {

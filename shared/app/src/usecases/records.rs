@@ -190,7 +190,7 @@ impl House {
         Ok(view)
     }
 
-    fn kind_words(&self, kind: &str) -> String {
+    pub(crate) fn kind_words(&self, kind: &str) -> String {
         let id = format!("kind-{kind}");
         if self.catalogue.texts.has(&id, None) { self.word(&id) } else { kind.to_owned() }
     }

@@ -200,15 +200,15 @@ impl House {
                 means: finding.means,
             })
             .collect();
-        let preview = self.preview(tx, going.draft.machine, body)?;
+        let preview = self.preview_of(tx, going.draft.machine, &Body::Inspection(body))?;
         Ok(Summary { minutes: spent, done, of, sentences, hurried, left, found, preview })
     }
 
     /// The verdict that signing now would give: the history taken further by an unsigned record.
-    fn preview(&self, tx: &Tx<'_>, machine: Uuid, body: Inspection) -> Result<VerdictView, Fault> {
+    pub(crate) fn preview_of(&self, tx: &Tx<'_>, machine: Uuid, body: &Body) -> Result<VerdictView, Fault> {
         let own = identity::signatory(tx)?.ok_or_else(|| Fault::new("not-begun"))?;
         let author = tx.author(&own.device, Some(machine))?;
-        let record = author.preview(&Body::Inspection(body), Some(machine), self.now(), own.device)?;
+        let record = author.preview(body, Some(machine), self.now(), own.device)?;
         let mut history = self.known(tx, machine)?;
         history.take(&record, &*tx.trust()?);
         let mut verdict = self.verdict(tx, machine, &history, &self.people(tx)?)?;

@@ -11,11 +11,13 @@ macro_rules! views {
 mod basics;
 mod machine;
 mod record;
+mod school;
 mod walk;
 mod work;
 
 pub use basics::*;
 pub use machine::*;
 pub use record::*;
+pub use school::*;
 pub use walk::*;
 pub use work::*;

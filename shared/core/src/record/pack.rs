@@ -181,7 +181,7 @@ fn device_of(payload: &str) -> Option<DeviceId> {
 
 /// Strings that both sides know: each becomes one character.
 #[derive(Default)]
-struct Known([Option<String>; 4]);
+pub(super) struct Known([Option<String>; 4]);
 
 /// The first of the characters that stand for known strings.
 const KNOWN: u8 = 5;
@@ -233,7 +233,9 @@ impl Form {
 /// no control characters of its own, so that these stand out.
 fn squeeze(plain: &str, known: &Known) -> (String, Vec<u8>) {
     let (mut text, mut bytes) = (String::new(), Vec::new());
-    // Odd pieces lie between quotation marks; an escaped mark only makes a piece that is no such string.
+    // Odd pieces lie between quotation marks; an escaped mark only makes a piece that is no such string,
+    // and an odd number of them a last piece that isn't closed.
+    let marks = plain.matches('"').count();
     for (index, piece) in plain.split('"').enumerate() {
         let inside = index % 2 == 1;
         let place = known.0.iter().position(|known| known.as_deref() == Some(piece));
@@ -247,7 +249,7 @@ fn squeeze(plain: &str, known: &Known) -> (String, Vec<u8>) {
             (true, None, None) => {
                 text.push('"');
                 text.push_str(piece);
-                text.push('"');
+                text.push_str(if index < marks { "\"" } else { "" });
             }
             (false, ..) => text.push_str(piece),
         }
@@ -279,7 +281,7 @@ fn unsqueeze(text: &str, mut bytes: &[u8], known: &Known) -> Option<String> {
     bytes.is_empty().then_some(plain)
 }
 
-fn pack(plain: &str, known: &Known) -> Vec<u8> {
+pub(super) fn pack(plain: &str, known: &Known) -> Vec<u8> {
     let (text, bytes) = squeeze(plain, known);
     let mut deflate = CompressorOxide::default();
     // Raw deflate, best compression: no zlib header.
@@ -297,7 +299,7 @@ fn pack(plain: &str, known: &Known) -> Vec<u8> {
     packed
 }
 
-fn unpack(packed: &[u8], known: &Known) -> Result<String, PackFault> {
+pub(super) fn unpack(packed: &[u8], known: &Known) -> Result<String, PackFault> {
     let skeleton = SKELETON.as_bytes();
     let mut out = skeleton.to_vec();
     out.resize(skeleton.len() + LONGEST, 0);

@@ -34,6 +34,8 @@ pub struct Standing {
     pub person: String,
     /// The person's own identifier, the same on each of their devices.
     pub person_id: uuid::Uuid,
+    /// Whether they exist only in the demonstration.
+    pub invented: bool,
     /// The last `seq` that counts, when the key was revoked.
     pub last_good: Option<u64>,
     /// The school it joined last, and the key that carries its records there.
@@ -121,6 +123,7 @@ impl Trust {
                 key,
                 person: member.name.clone(),
                 person_id: member.person,
+                invented: member.invented,
                 last_good: None,
                 joined: None,
             });

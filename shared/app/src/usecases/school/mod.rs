@@ -1,0 +1,17 @@
+//! A school: founding and joining it, its members, its machines, its server, its lists.
+
+mod board;
+mod desk;
+mod joining;
+mod local;
+mod members;
+mod place;
+mod publishing;
+mod receipts;
+mod replica;
+mod syncing;
+mod view;
+
+pub use desk::Send;
+pub(crate) use local::take_in;
+pub use syncing::{Request, SyncStep};
