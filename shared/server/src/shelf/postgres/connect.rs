@@ -17,8 +17,10 @@ const CONNECTIONS: usize = 8;
 const PATIENCE: Duration = Duration::from_secs(10);
 
 /// A writer that holds a lock for longer is told to be busy; one that hangs inside a transaction
-/// is cut off, so that the others go on.
-const MANNERS: &str = "SET lock_timeout = '10s'; SET idle_in_transaction_session_timeout = '60s'";
+/// is cut off, so that the others go on. Statements are planned each time: a plan made while the log
+/// was short would read all of it once it is long (measured: twenty times slower).
+const MANNERS: &str = "SET lock_timeout = '10s'; SET idle_in_transaction_session_timeout = '60s';
+    SET plan_cache_mode = force_custom_plan";
 
 pub(super) fn pool(mut config: Config) -> Result<Pool, ShelfFault> {
     if config.get_connect_timeout().is_none() {

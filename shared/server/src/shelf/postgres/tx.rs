@@ -112,7 +112,9 @@ impl Tx for PostgresTx<'_> {
     fn places(&mut self, school: School, digests: &[Digest]) -> Result<HashMap<Digest, u64>, ShelfFault> {
         let wanted: Vec<&[u8]> = digests.iter().map(|digest| digest.0.as_slice()).collect();
         let rows = self.on(async |object| {
-            let sql = "SELECT digest, n FROM record WHERE school = $1 AND digest = ANY($2)";
+            // One by one, by the key: given a list at once, PostgreSQL may read the whole log for it.
+            let sql = "SELECT wanted.digest, found.n FROM unnest($2::bytea[]) AS wanted (digest),
+                       LATERAL (SELECT n FROM record WHERE school = $1 AND digest = wanted.digest) AS found";
             let statement = object.prepare_cached(sql).await?;
             Ok(object.query(&statement, &[&Value::from(school), &wanted]).await?)
         })?;
