@@ -1,0 +1,15 @@
+//! What the server answers to devices: the router itself, in process.
+
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
+
+#[path = "../common/mod.rs"]
+mod common;
+
+mod device;
+mod joining;
+mod limits;
+mod log;
+mod openapi;
+mod records;
+mod signing;
+mod world;
