@@ -114,9 +114,24 @@ pub struct History {
     pub school: Option<Digest>,
     /// Work on it.
     pub work: Work,
+    /// Time logged since a reading was last stated, so that one who states it anew without having seen
+    /// it doesn't take it back.
+    #[serde(default)]
+    pub logged: Vec<Logged>,
     /// The last record folded: only a later one may be taken without folding anew.
     pub upto: Option<Place>,
 }
+
+/// Time in service that one record added.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Logged {
+    device: DeviceId,
+    seq: u64,
+    added: Service,
+}
+
+/// Entries of [`History::logged`] that are kept.
+const LOGGED_KEPT: usize = 200;
 
 /// A record's place in the order in which all devices fold.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -188,8 +203,9 @@ impl History {
         match record.payload.typed() {
             Ok(Body::Machine(machine)) if may(Right::Work) => {
                 // The latest word holds, also where it takes a slip of the pen back.
-                self.hours = machine.hours;
-                self.flights = machine.flights;
+                let unseen = self.unseen(record);
+                self.hours = machine.hours + unseen.hours;
+                self.flights = machine.flights.saturating_add(unseen.flights);
                 self.machine = Some((machine, record.digest));
                 self.taken_back();
                 self.registered_by.get_or_insert_with(|| record.payload.device.clone());
@@ -208,9 +224,7 @@ impl History {
                 }
             }
             Ok(Body::LimitConfirmed(body)) if may(Right::Work) => self.take_limit(record, body),
-            Ok(Body::TimeLogged(body)) if may(Right::Look) => {
-                self.log_time(record.payload.at.date_naive(), &body);
-            }
+            Ok(Body::TimeLogged(body)) if may(Right::Look) => self.take_time(record, body),
             Ok(Body::JobBegun(body)) => self.work.begin(record, body),
             Ok(Body::SecondLook(body)) => {
                 let second = may(Right::SecondLook);
@@ -283,6 +297,30 @@ impl History {
         self.flights = now.flights;
         self.tanks = now.tanks;
         self.work.log(day, body);
+    }
+
+    fn take_time(&mut self, record: &Record, mut body: TimeLogged) {
+        if let Some(reading) = &mut body.reading {
+            // Hours that the reader knew of are in the reading; flights and tanks it doesn't speak of.
+            for logged in &mut self.logged {
+                if knew(record, &logged.device, logged.seq) {
+                    logged.added.hours = 0.0;
+                }
+                *reading += logged.added.hours;
+            }
+        }
+        self.log_time(record.payload.at.date_naive(), &body);
+        let payload = &record.payload;
+        let hours = if body.reading.is_some() { 0.0 } else { body.added.hours };
+        let added = Service { hours, ..body.added };
+        self.logged.push(Logged { device: payload.device.clone(), seq: payload.seq, added });
+        self.logged.drain(..self.logged.len().saturating_sub(LOGGED_KEPT));
+    }
+
+    /// Time logged that the author of a new reading hadn't seen; the rest is in what they state.
+    fn unseen(&mut self, record: &Record) -> Service {
+        self.logged.retain(|logged| !knew(record, &logged.device, logged.seq));
+        self.logged.iter().fold(Service::default(), |sum, logged| sum + logged.added)
     }
 
     /// What somebody without the right to look found wrong all the same.

@@ -318,3 +318,28 @@ fn who_had_not_seen_all_that_is_wrong_cannot_let_it_wait() {
         (State::Limited, vec![Rule::DefectDeferred])
     );
 }
+
+#[test]
+fn a_reading_stated_anew_takes_no_time_back_that_its_author_had_not_seen() {
+    let (mut world, _) = at_work();
+    let here = world.history();
+    // The other flew, unseen; then the owner describes the machine anew, then reads the hour meter.
+    world.write(OTHER, Some(machine()), flown(2.0, 3));
+    world.write(OWNER, Some(machine()), counted(here.hours + 1.0, here.flights + 1));
+    let now = world.history();
+    assert_eq!((now.hours, now.flights), (here.hours + 3.0, here.flights + 4));
+    let reading = |hours: f64| {
+        let (added, note) = (service(0.0, 0), String::new());
+        Body::TimeLogged(TimeLogged { added, reading: Some(hours), note })
+    };
+    world.write(OWNER, Some(machine()), reading(here.hours + 1.5));
+    assert_eq!(world.history().hours, here.hours + 3.5);
+    world.meet(OWNER, OTHER);
+    world.write(OWNER, Some(machine()), reading(here.hours + 3.4));
+    let now = world.history();
+    assert_eq!(
+        (now.hours, now.flights),
+        (here.hours + 3.4, here.flights + 4),
+        "what was seen is in the reading"
+    );
+}

@@ -14,7 +14,7 @@ const MIGRATIONS: &[&str] = &[
 ];
 
 /// Raised when what is derived changes its form: an older one is thrown away and derived anew.
-const DERIVED: &str = "5";
+const DERIVED: &str = "6";
 
 /// Up to this size the whole file is checked at every start (some ten milliseconds).
 const CHECKED_PAGES: i64 = 4096;
