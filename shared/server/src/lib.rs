@@ -11,4 +11,4 @@ pub mod shelf;
 pub use clock::Clock;
 pub use fault::{Refusal, ShelfFault};
 pub use http::{Limits, Server, router};
-pub use run::ServerFault;
+pub use run::{Config, ServerFault, run};

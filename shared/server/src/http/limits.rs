@@ -39,7 +39,7 @@ impl Default for Limits {
             key_burst: some(1000),
             open_rate: some(50),
             open_burst: some(500),
-            at_once: 256,
+            at_once: 512,
         }
     }
 }

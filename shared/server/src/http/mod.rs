@@ -39,7 +39,7 @@ pub use server::Server;
 /// Largest body, bytes.
 const LARGEST: usize = 4 * 1024 * 1024;
 /// How long one request may take, its body's coming included.
-const PATIENCE: Duration = Duration::from_secs(60);
+pub(crate) const PATIENCE: Duration = Duration::from_secs(60);
 
 /// Every endpoint, in the order of the document.
 fn endpoints() -> Vec<Endpoint> {

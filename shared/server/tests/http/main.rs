@@ -5,11 +5,13 @@
 #[path = "../common/mod.rs"]
 mod common;
 
+mod desk;
 mod device;
 mod joining;
 mod limits;
 mod log;
 mod openapi;
+mod photos;
 mod records;
 mod signing;
 mod world;
