@@ -2239,6 +2239,8 @@ export interface Calls {
   "drawings": { args: {  }; reply: { [key in string]: string } };
   /** Adds the invented machines of the demonstration. */
   "demo": { args: {  }; reply: Array<MachineCard> };
+  /** Founds the demonstration's invented school, with a season of history. */
+  "demo-school": { args: { pin: string }; reply: SchoolView };
   /** All machines, those that need a person first. */
   "machines": { args: {  }; reply: Array<MachineCard> };
   /** What a machine can be made of. */

@@ -155,6 +155,8 @@ calls! {
     Drawings "drawings" drawings() -> BTreeMap<String, String>;
     /// Adds the invented machines of the demonstration.
     Demo "demo" demo() -> Vec<MachineCard>;
+    /// Founds the demonstration's invented school, with a season of history.
+    DemoSchool "demo-school" demo_school(pin: String) -> SchoolView;
     /// All machines, those that need a person first.
     Machines "machines" machines() -> Vec<MachineCard>;
     /// What a machine can be made of.

@@ -33,6 +33,8 @@ pub struct Catalogue {
     pub texts: Texts,
     /// The demonstration's scenario.
     pub scenario: String,
+    /// The scenario of the demonstration's school.
+    pub school: String,
 }
 
 /// Components of points that are no parts of a machine.
@@ -111,6 +113,7 @@ impl Catalogue {
             drawings: drawings.collect(),
             texts: Texts::read(texts)?,
             scenario: file("demo/scenario.toml")?.to_owned(),
+            school: file("demo/school.toml")?.to_owned(),
         };
         catalogue.compose_everything()?;
         Ok(catalogue)

@@ -282,3 +282,25 @@ fn codes_that_were_altered_or_are_for_others_are_refused() {
     assert_eq!(root.school_leave(PIN.into()).unwrap_err().kind, "root-stays");
     assert!(pilot.school_leave(PIN.into()).unwrap().school.is_none());
 }
+
+#[test]
+fn the_demonstrations_school_shows_every_state_of_a_machine() {
+    let clock = Clock::at("2026-09-12T09:41:07+02:00");
+    let mut app = device(&clock, 1, "Invented visitor");
+    let school = app.demo_school(PIN.into()).unwrap();
+    assert!(school.root && school.school.unwrap().invented);
+    assert_eq!(school.members.len(), 7);
+    let board = app.board().unwrap();
+    assert_eq!(board.rows.len(), 12);
+    let of = |state| board.rows.iter().filter(|row| row.card.verdict.state == state).count();
+    assert!(of(State::Fit) >= 2 && of(State::Limited) >= 2 && of(State::Grounded) >= 3);
+    assert_eq!(board.second.len(), 1, "one job waits for another person's eyes");
+    assert_eq!(board.rows.iter().map(|row| row.deferred.len()).sum::<usize>(), 1);
+    assert!(
+        board
+            .rows
+            .iter()
+            .all(|row| row.looked_at.is_some() && !row.first.is_empty()
+                || row.card.verdict.state == State::Fit)
+    );
+}

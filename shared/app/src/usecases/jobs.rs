@@ -133,6 +133,13 @@ impl House {
         plan(self.graph(history)?, &names).map_err(|fault| Fault::new("no-such-job").text("why", fault))
     }
 
+    /// A job as it would be begun, and its list: for the demonstration's story.
+    pub(crate) fn job_told(&self, history: &History, jobs: &[String]) -> Result<(JobBegun, List), Fault> {
+        let plan = self.planned(history, jobs)?;
+        let list = self.after_job(history, &plan.jobs, &plan.points)?;
+        Ok((self.begun(history, &plan, "")?, list))
+    }
+
     fn joint_words(&self, joint: &str) -> String {
         self.word(&format!("joint-{joint}"))
     }

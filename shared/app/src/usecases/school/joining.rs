@@ -266,6 +266,18 @@ impl App {
     }
 }
 
+/// The demonstration's school, founded by this device in the past.
+pub(crate) fn found_demo_place(
+    house: &House,
+    tx: &Tx<'_>,
+    seed: &SigningSeed,
+    school: Digest,
+) -> Result<(), Fault> {
+    free(tx)?;
+    house.take_place(tx, seed, school)?;
+    keep_place(tx, Some(&Place { school, address: None, following: None, last: None, distrust: None }))
+}
+
 impl House {
     /// This device's place in a school that it joins now, or its server's address where it has joined before.
     fn settle_in(

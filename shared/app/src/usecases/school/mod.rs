@@ -13,5 +13,6 @@ mod syncing;
 mod view;
 
 pub use desk::Send;
+pub(crate) use joining::found_demo_place;
 pub(crate) use local::take_in;
 pub use syncing::{Request, SyncStep};

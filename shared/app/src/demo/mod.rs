@@ -1,14 +1,16 @@
 //! The invented machines of the demonstration, with a history signed by invented people.
 
+mod school;
+
 use std::collections::BTreeMap;
 
 use chrono::{DateTime, Days, FixedOffset, TimeDelta};
 use serde::Deserialize;
 use uuid::Uuid;
 use witnessmark_core::history::History;
-use witnessmark_core::list::{Ask, Given, List, ListPoint, Meaning, Sourced, compose, judge};
+use witnessmark_core::list::{Ask, Given, List, ListPoint, Meaning, ResolvedBand, Sourced, compose, judge};
 use witnessmark_core::record::{
-    Body, Finding, Inspection, LimitConfirmed, Machine, Member, Rectified, Reserve, SigningSeed,
+    Body, Finding, Inspection, LimitConfirmed, Machine, Member, Rectified, Reserve, SigningSeed, TorqueDone,
 };
 use witnessmark_core::units::Quantity;
 use witnessmark_store::Tx;
@@ -99,19 +101,27 @@ struct Teller<'a> {
 impl<'a> Teller<'a> {
     fn new(house: &'a House, tx: &'a Tx<'a>, scenario: &Scenario) -> Result<Self, Fault> {
         let longest = scenario.machine.iter().flat_map(|m| &m.look).map(|look| look.days_ago).max();
-        let mut teller = Self { house, tx, people: Vec::new(), now: house.now() };
+        let mut teller = Self::bare(house, tx);
         let first = teller.ago(longest.unwrap_or(0) + 2);
         for name in &scenario.person {
-            // Invented people's keys are made for this one story and then forgotten: nobody can go on signing for them.
-            let mut secret = [0; 32];
-            house.platform.random(&mut secret)?;
-            let seed = SigningSeed::from_bytes(&secret);
+            let seed = teller.draw()?;
             let member =
                 Member { person: house.uuid()?, name: name.clone(), key: seed.jwk(), invented: true };
             teller.write(&seed, None, first, &Body::Member(member))?;
             teller.people.push(seed);
         }
         Ok(teller)
+    }
+
+    fn bare(house: &'a House, tx: &'a Tx<'a>) -> Self {
+        Self { house, tx, people: Vec::new(), now: house.now() }
+    }
+
+    /// An invented person's key, made for this one story and then forgotten: nobody can go on signing for them.
+    fn draw(&self) -> Result<SigningSeed, Fault> {
+        let mut secret = [0; 32];
+        self.house.platform.random(&mut secret)?;
+        Ok(SigningSeed::from_bytes(&secret))
     }
 
     fn ago(&self, days: u64) -> DateTime<FixedOffset> {
@@ -235,6 +245,17 @@ impl<'a> Teller<'a> {
         let machinery = machinery.ok_or_else(|| Fault::internal("the scenario names no known engine"))?;
         let list =
             compose(self.house.catalogue.parts(), &machinery, &look.occasion).map_err(Fault::internal)?;
+        Ok(Inspection { hours, ..self.carry_out(&list, look, at, &history)? })
+    }
+
+    /// A list carried out, eight seconds a point.
+    fn carry_out(
+        &self,
+        list: &List,
+        look: &LookBack,
+        at: DateTime<FixedOffset>,
+        history: &History,
+    ) -> Result<Inspection, Fault> {
         let started = at - TimeDelta::seconds(i64::try_from(list.points().count() * 8).unwrap_or(0));
         let findings = list
             .points()
@@ -246,11 +267,11 @@ impl<'a> Teller<'a> {
             .collect::<Result<Vec<_>, Fault>>()?;
         Ok(Inspection {
             occasion: look.occasion.clone(),
-            list: digest(&list)?,
+            list: digest(list)?,
             language: self.house.language.clone(),
             started,
             finished: at,
-            hours,
+            hours: history.hours,
             flights: history.flights,
             findings,
             left: Vec::new(),
@@ -267,9 +288,7 @@ impl<'a> Teller<'a> {
                 let good = answers.iter().find(|answer| answer.means == Meaning::Serviceable);
                 Given::Words { answer: good.map(|answer| answer.id.clone()).unwrap_or_default() }
             }
-            (Ask::Torque { joint, .. }, _) => {
-                return Err(Fault::internal(format!("the scenario tightens nothing, not {joint}")));
-            }
+            (Ask::Torque { band, nuts, .. }, _) => Given::Torque { torque: tightened(band, *nuts) },
             (Ask::Value { band, .. }, _) => {
                 let end = |end: &Option<Sourced>| end.as_ref().and_then(|end| end.value);
                 let value = match (end(&band.low), end(&band.high)) {
@@ -302,16 +321,37 @@ impl<'a> Teller<'a> {
             words: self.house.given_words(point, &given),
             measured: judged.measured,
             band: match &point.ask {
-                Ask::Value { band, .. } => Some(band.clone()),
-                _ => None,
+                Ask::Value { band, .. } | Ask::Torque { band, .. } => Some(band.clone()),
+                Ask::Words { .. } => None,
             },
             note: String::new(),
             photos: Vec::new(),
             at,
             seconds: 8.0,
             before: Vec::new(),
-            torque: None,
+            torque: match given {
+                Given::Torque { torque } => Some(torque),
+                _ => None,
+            },
         })
+    }
+}
+
+/// A joint tightened to the middle of its band with the story's wrench.
+fn tightened(band: &ResolvedBand, nuts: u32) -> TorqueDone {
+    let ends: Vec<f64> = band.ends().filter_map(|end| end.value).collect();
+    let middle = ends.iter().sum::<f64>() / (ends.len().max(1) as f64);
+    let setting = |share: f64| Quantity::new(middle * share, band.unit());
+    TorqueDone {
+        tool: Uuid::nil(),
+        tool_name: "Click wrench (invented)".into(),
+        setting: setting(1.0),
+        least: setting(0.96),
+        most: setting(1.04),
+        eighths: (0..nuts).map(|_| 1).collect(),
+        reading: None,
+        watch: Vec::new(),
+        override_reason: None,
     }
 }
 
