@@ -1,13 +1,16 @@
-//! The operating system, as the app asks for it: clock, randomness, the data folder, the keychain.
+//! The operating system, as the app asks for it: clock, randomness, the data folder, the keychain,
+//! the network.
 //! Shared by the faces that run on a real machine (the shell, the command line).
 
 mod keychain;
+pub mod net;
 mod open;
 
 use chrono::{DateTime, FixedOffset, Local};
 use keychain::SystemKeychain;
 use witnessmark_app::{Fault, Keychain, Platform};
 
+pub use net::{Asking, Door, Line, Net};
 pub use open::{open, save_bytes, save_file};
 
 /// The app's name among the platform's data folders: the same for every face, so that a machine

@@ -18,6 +18,11 @@ sync-waits = The school has not admitted this device yet ({ $at }).
 sync-failed = { $at }: { $words }
     .hint = Nothing is lost: everything waits here and goes at the next try.
 
+net-plain = the connection would not be encrypted
+net-silent = nothing came within { $seconds } seconds
+net-too-large = more than { $most } MB came, which no school's server sends
+net-unreachable = { $why }
+
 lie-shrunk = The server has dropped records that it had signed for.
     .hint = Tell the school. Your records are safe on this device; nothing is exchanged with this server.
 lie-rewritten = The server now shows another history of the same length than the one it had signed for.
@@ -94,6 +99,12 @@ fault-not-root = Only the school's root can do that.
     .hint = Use the root's device, or ask the person who holds it.
 fault-end-reason = There is no reason.
     .hint = Say in a few words why it ends.
+fault-server-address = “{ $address }” is no server's address.
+    .hint = Enter it as the school writes it: school.example, or with a port, school.example:8443. Nothing goes behind that.
+fault-server-plain = What goes to { $address } would not be encrypted.
+    .hint = Ask the school for its address with https://. If it has none and the network is closed to others, start the program with WITNESSMARK_PLAIN_HTTP=1.
+fault-draft-not-shown = What was prepared has not been shown here yet.
+    .hint = Open its code again, read it, then sign.
 fault-server-unreachable = The server cannot be reached: { $why }
     .hint = Everything waits here and goes at the next try. The app needs no connection.
 fault-server-busy = The server is busy (status { $status }).
