@@ -206,7 +206,12 @@ impl Tx<'_> {
             .inner
             .prepare_cached("SELECT arrival, machine, line, reason FROM refused ORDER BY arrival")?;
         let rows = statement.query_map([], |row| {
-            Ok(RefusedLine { number: row.get(0)?, machine: row.get(1)?, line: row.get(2)?, reason: row.get(3)? })
+            Ok(RefusedLine {
+                number: row.get(0)?,
+                machine: row.get(1)?,
+                line: row.get(2)?,
+                reason: row.get(3)?,
+            })
         })?;
         rows.map(|row| Ok(row?)).collect()
     }

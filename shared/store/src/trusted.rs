@@ -7,7 +7,7 @@ use std::sync::Arc;
 use rusqlite::Connection;
 use uuid::Uuid;
 use witnessmark_core::history::History;
-use witnessmark_core::record::{DeviceId, Trust};
+use witnessmark_core::record::{DeviceId, TRUST_KINDS, Trust};
 
 use crate::{StoreFault, Tx};
 
@@ -47,8 +47,9 @@ impl Tx<'_> {
             return Ok(Arc::clone(trust));
         }
         let records = self.collect(
-            "SELECT protected, payload, signature FROM record WHERE machine IS NULL AND kind <> 'tool'",
-            [],
+            "SELECT protected, payload, signature FROM record
+             WHERE machine IS NULL AND kind IN (SELECT value FROM json_each(?1))",
+            [serde_json::to_string(&TRUST_KINDS)?],
         )?;
         let trust = Arc::new(Trust::from_checked(&records));
         self.trusted.read.replace(Some(Arc::clone(&trust)));

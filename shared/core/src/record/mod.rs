@@ -34,5 +34,5 @@ pub use pack::{PackFault, SecondLookAsk, SecondLookReply};
 pub use payload::Payload;
 pub use school::*;
 pub use schools::{School, Term};
-pub use trust::{Standing, Trust};
+pub use trust::{Standing, TRUST_KINDS, Trust};
 pub use work::*;

@@ -2,10 +2,13 @@
 //! vectors say from which record on: a term covers a device's records after those that the root had
 //! seen when it began the term, up to those it had seen when it ended it.
 
-use chrono::{DateTime, NaiveDate, Utc};
+use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 use uuid::Uuid;
 
 use super::{DeviceId, Digest, MemberAdmitted, Record, Role};
+
+/// How far causal time may be ahead of the author's clock and still prove that the clock was set back.
+const PROVES: TimeDelta = TimeDelta::days(400);
 
 /// One device's time in one role.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -94,12 +97,14 @@ impl School {
     }
 
     /// What the author of a record was in this school when writing it. Wall clocks lie: the day is
-    /// the later of what the author's clock says and what causal time proves.
+    /// the later of what the author's clock says and what causal time proves. Causal time can be far
+    /// ahead too, since one phone set to another year drags all others along; so far it proves nothing.
     pub fn role(&self, record: &Record) -> Option<Role> {
         let payload = &record.payload;
         let said = payload.at.date_naive();
         let proved = i64::try_from(payload.clock.ms).ok().and_then(DateTime::<Utc>::from_timestamp_millis);
-        let latest = proved.map_or(said, |proved| said.max(proved.date_naive()));
+        let proved = proved.map(|proved| proved.date_naive()).filter(|day| *day - said <= PROVES);
+        let latest = proved.map_or(said, |proved| said.max(proved));
         self.terms
             .iter()
             .find(|term| {

@@ -14,7 +14,7 @@ use ed25519_dalek::VerifyingKey;
 use super::{Body, DeviceId, Digest, Jwk, Record, Role, School, Signature};
 
 /// Kinds of records that trust is made of; they are about no machine.
-const KINDS: [&str; 8] = [
+pub const TRUST_KINDS: [&str; 8] = [
     "member",
     "device-vouched",
     "key-revoked",
@@ -66,7 +66,7 @@ impl Trust {
 
     /// Whether a record of this kind can change what is trusted.
     pub fn is_made_of(kind: &str) -> bool {
-        KINDS.contains(&kind)
+        TRUST_KINDS.contains(&kind)
     }
 
     fn fold<'a>(records: impl IntoIterator<Item = &'a Record>, verify: bool) -> Self {
@@ -268,6 +268,7 @@ impl Trust {
                 continue;
             }
             let terms = |school: Option<&School>| school.map(|s| s.terms.clone()).unwrap_or_default();
+            differs.extend([mine, theirs].into_iter().flatten().map(|school| school.root.clone()));
             let (mine, theirs) = (terms(mine), terms(theirs));
             let changed = mine
                 .iter()
