@@ -73,8 +73,10 @@ impl Trust {
         // In causal order, whatever the order of the file: where two revocations cross, or a device
         // states itself twice, every reader decides alike. Most records are long and none of these:
         // told by their kind, they aren't read at all.
-        let mut records: Vec<&Record> =
-            records.into_iter().filter(|record| Self::is_made_of(&record.payload.kind)).collect();
+        let mut records: Vec<&Record> = records
+            .into_iter()
+            .filter(|r| Self::is_made_of(&r.payload.kind) && r.payload.machine.is_none())
+            .collect();
         records.sort_by_key(|r| (r.payload.clock, &r.payload.device, r.payload.seq, r.digest));
         let mut said: Vec<(&Record, Body)> =
             records.into_iter().filter_map(|record| Some((record, record.payload.typed().ok()?))).collect();
