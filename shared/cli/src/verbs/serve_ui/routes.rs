@@ -12,7 +12,8 @@ use axum::middleware::{Next, from_fn_with_state, map_response};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{any, post};
 use axum::{Json, Router};
-use witnessmark_app::{App, Call, Fault};
+use witnessmark_app::{App, Fault};
+use witnessmark_host::{Asking, Line};
 
 use super::files;
 use super::gate::Gate;
@@ -28,12 +29,12 @@ const POLICY: &str = "default-src 'self'; img-src 'self' data: blob:; style-src 
 #[derive(Clone)]
 struct Server {
     gate: Arc<Gate>,
-    app: Arc<Mutex<App>>,
+    line: Arc<Line<Mutex<Result<App, Fault>>>>,
 }
 
 /// The server's routes, guarded.
 pub fn all(gate: Gate, app: App) -> Router {
-    let server = Server { gate: Arc::new(gate), app: Arc::new(Mutex::new(app)) };
+    let server = Server { gate: Arc::new(gate), line: Line::new(Mutex::new(Ok(app))) };
     Router::new()
         .route("/call", post(call))
         .fallback(any(file))
@@ -106,31 +107,25 @@ async fn call(State(server): State<Server>, headers: HeaderMap, body: Body) -> R
 }
 
 impl Server {
-    /// One call at a time: a use case is one transaction.
     fn call(&self, body: &[u8]) -> Response {
-        // A poisoned lock only means that another call failed; the database holds whole transactions.
-        let mut app = self.app.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
-        let call: Call = match serde_json::from_slice(body) {
-            Ok(call) => call,
+        let asking: Asking = match serde_json::from_slice(body) {
+            Ok(asking) => asking,
             Err(why) => {
-                let fault = app.show(&Fault::new("call-unknown").text("why", why));
+                let fault = self.line.show(&Fault::new("call-unknown").text("why", why));
                 return (StatusCode::UNPROCESSABLE_ENTITY, Json(fault)).into_response();
             }
         };
-        match app.call(call) {
+        match self.line.answer(asking) {
             Ok(reply) => Json(reply).into_response(),
             Err(fault) => (StatusCode::BAD_REQUEST, Json(fault)).into_response(),
         }
     }
 
     async fn refuse(&self, status: StatusCode, headers: &HeaderMap, kind: &'static str) -> Response {
-        let app = self.app.clone();
+        let line = self.line.clone();
         let headers = headers.clone();
-        let refused = tokio::task::spawn_blocking(move || {
-            let fault = Fault::new(kind);
-            let app = app.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
-            refuse(status, &headers, &app.show(&fault))
-        });
+        let refused =
+            tokio::task::spawn_blocking(move || refuse(status, &headers, &line.show(&Fault::new(kind))));
         refused.await.unwrap_or_else(|_| status.into_response())
     }
 }
