@@ -1,6 +1,7 @@
 //! What a phone does for the board: it fetches what was prepared, and confirms who signs in.
 
 use axum::Json;
+use axum::extract::rejection::PathRejection;
 use axum::extract::{Path, State};
 use axum::http::StatusCode;
 use witnessmark_sync::wire::Draft;
@@ -23,9 +24,10 @@ pub(super) fn endpoints() -> Vec<Endpoint> {
 
 async fn draft(
     State(server): State<Server>,
-    Path(id): Path<String>,
+    id: Result<Path<String>, PathRejection>,
     _: Requester,
 ) -> Result<Json<Draft>, HttpFault> {
+    let Path(id) = id?;
     let draft = server.work(move |server| server.school().draft(&id)).await?;
     let hint = "Open the code that the board shows now.";
     draft.map(Json).ok_or_else(|| HttpFault::not_found("this was not prepared, or is gone", hint))
@@ -33,9 +35,10 @@ async fn draft(
 
 async fn confirm(
     State(server): State<Server>,
-    Path(challenge): Path<String>,
+    challenge: Result<Path<String>, PathRejection>,
     requester: Requester,
 ) -> Result<StatusCode, HttpFault> {
+    let Path(challenge) = challenge?;
     if !requester.own_key {
         let hint = "Sign it with the device's own key: its holder gives the PIN.";
         return Err(HttpFault::forbidden("courier", "a courier key signs nobody in", hint));

@@ -1,7 +1,7 @@
 //! What is told when a request can't be answered: a status, and a [`WireFault`].
 
 use axum::Json;
-use axum::extract::rejection::{BytesRejection, QueryRejection};
+use axum::extract::rejection::{BytesRejection, PathRejection, QueryRejection};
 use axum::http::header::RETRY_AFTER;
 use axum::http::{HeaderValue, StatusCode};
 use axum::response::{IntoResponse, Response};
@@ -128,6 +128,12 @@ impl From<Refusal> for HttpFault {
 
 impl From<QueryRejection> for HttpFault {
     fn from(why: QueryRejection) -> Self {
+        Self::malformed(why.body_text(), "See /v1/openapi.json for what can be asked.")
+    }
+}
+
+impl From<PathRejection> for HttpFault {
+    fn from(why: PathRejection) -> Self {
         Self::malformed(why.body_text(), "See /v1/openapi.json for what can be asked.")
     }
 }

@@ -24,8 +24,10 @@ use std::time::Duration;
 
 use axum::Router;
 use axum::extract::DefaultBodyLimit;
-use axum::http::{Method, Uri};
-use axum::middleware::from_fn_with_state;
+use axum::http::header::CACHE_CONTROL;
+use axum::http::{HeaderValue, Method, StatusCode, Uri};
+use axum::middleware::{from_fn_with_state, map_response};
+use axum::response::Response;
 use tower_http::compression::CompressionLayer;
 use tower_http::timeout::TimeoutLayer;
 
@@ -66,13 +68,20 @@ pub fn router(server: &Server, board: Router) -> Router {
     });
     devices
         .layer(DefaultBodyLimit::max(LARGEST))
+        .layer(map_response(kept_nowhere))
         .with_state(server.clone())
         .merge(board)
         .fallback(nothing_there)
         .method_not_allowed_fallback(no_such_method)
-        .layer(TimeoutLayer::with_status_code(axum::http::StatusCode::SERVICE_UNAVAILABLE, PATIENCE))
+        .layer(TimeoutLayer::with_status_code(StatusCode::SERVICE_UNAVAILABLE, PATIENCE))
         .layer(CompressionLayer::new())
         .layer(from_fn_with_state(server.clone(), observe::observe))
+}
+
+/// A signed answer is one member's own; no cache on the way may keep it, unless it says so itself.
+async fn kept_nowhere(mut response: Response) -> Response {
+    response.headers_mut().entry(CACHE_CONTROL).or_insert(HeaderValue::from_static("no-store"));
+    response
 }
 
 async fn nothing_there(uri: Uri) -> HttpFault {

@@ -3,6 +3,7 @@
 mod range;
 
 use axum::body::Body;
+use axum::extract::rejection::PathRejection;
 use axum::extract::{Path, State};
 use axum::http::header::{
     ACCEPT_RANGES, CACHE_CONTROL, CONTENT_LENGTH, CONTENT_RANGE, CONTENT_TYPE, RANGE, X_CONTENT_TYPE_OPTIONS,
@@ -53,10 +54,10 @@ pub(super) fn endpoints() -> Vec<Endpoint> {
 
 async fn state(
     State(server): State<Server>,
-    Path(digest): Path<String>,
+    digest: Result<Path<String>, PathRejection>,
     _: Requester,
 ) -> Result<Response, HttpFault> {
-    let digest = named(&digest)?;
+    let digest = named(digest)?;
     let state = server.work(move |server| server.school().photo_state(digest)).await?;
     // Not how such an answer usually looks (RFC 9110 § 15.3.7): its length is what is here, so that a
     // device knows from where to go on.
@@ -69,11 +70,11 @@ async fn state(
 
 async fn get(
     State(server): State<Server>,
-    Path(digest): Path<String>,
+    digest: Result<Path<String>, PathRejection>,
     headers: HeaderMap,
     _: Requester,
 ) -> Result<Response, HttpFault> {
-    let digest = named(&digest)?;
+    let digest = named(digest)?;
     let asked = headers.get(RANGE).and_then(|range| range.to_str().ok()).map(str::to_owned);
     let found = move |server: &Server| {
         let school = server.school();
@@ -105,11 +106,11 @@ async fn get(
 
 async fn put(
     State(server): State<Server>,
-    Path(digest): Path<String>,
+    digest: Result<Path<String>, PathRejection>,
     headers: HeaderMap,
     requester: Requester,
 ) -> Result<StatusCode, HttpFault> {
-    let digest = named(&digest)?;
+    let digest = named(digest)?;
     as_it_is(&headers)?;
     if requester.sender.role < Role::Pilot {
         let hint = "Ask the school for another role, if you are to do more than look on.";
@@ -152,7 +153,8 @@ fn text(headers: &HeaderMap, name: axum::http::HeaderName) -> Option<String> {
     headers.get(name).map(|value| String::from_utf8_lossy(value.as_bytes()).into_owned())
 }
 
-fn named(digest: &str) -> Result<Digest, HttpFault> {
+fn named(digest: Result<Path<String>, PathRejection>) -> Result<Digest, HttpFault> {
+    let Path(digest) = digest?;
     digest
         .parse()
         .map_err(|why: String| HttpFault::malformed(why, "Name the photo by the SHA-256 of its bytes."))

@@ -1,7 +1,7 @@
 //! What every request has at hand.
 
 use std::net::{IpAddr, SocketAddr};
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use axum::extract::ConnectInfo;
 use axum::http::{Extensions, HeaderMap};
@@ -24,8 +24,7 @@ struct Inner {
     metrics: Metrics,
     places: Arc<Semaphore>,
     stopping: watch::Sender<bool>,
-    names: Vec<String>,
-    proxied: bool,
+    known_as: OnceLock<(Vec<String>, bool)>,
 }
 
 impl std::fmt::Debug for Inner {
@@ -44,8 +43,7 @@ impl Server {
             metrics: Metrics::default(),
             places: Arc::new(Semaphore::new(limits.at_once.max(1))),
             stopping: watch::Sender::new(false),
-            names: Vec::new(),
-            proxied: false,
+            known_as: OnceLock::new(),
         }))
     }
 
@@ -53,11 +51,9 @@ impl Server {
     /// there are any; and, if `proxied`, believes the proxy's last word on whom it asks for.
     #[must_use]
     pub fn known_as(self, names: Vec<String>, proxied: bool) -> Self {
-        match Arc::try_unwrap(self.0) {
-            Ok(inner) => Self(Arc::new(Inner { names, proxied, ..inner })),
-            // Shared already: it goes on as it is.
-            Err(shared) => Self(shared),
-        }
+        // Told once: what was told first holds.
+        let _ = self.0.known_as.set((names, proxied));
+        self
     }
 
     /// The school.
@@ -118,7 +114,8 @@ impl Server {
 
     /// Whether a request to this name is one to this server.
     pub(super) fn answers_to(&self, authority: &str) -> bool {
-        self.0.names.is_empty() || self.0.names.iter().any(|name| name.eq_ignore_ascii_case(authority))
+        let Some((names, _)) = self.0.known_as.get() else { return true };
+        names.is_empty() || names.iter().any(|name| name.eq_ignore_ascii_case(authority))
     }
 
     /// Counts a request that nobody has signed, as so many.
@@ -131,7 +128,7 @@ impl Server {
 
     /// Who asks; none where nobody knows.
     fn peer(&self, headers: &HeaderMap, extensions: &Extensions) -> Option<IpAddr> {
-        if self.0.proxied {
+        if matches!(self.0.known_as.get(), Some((_, true))) {
             // What stands last was written by the proxy itself; what stands before it, by anybody.
             let told = headers.get_all("x-forwarded-for").iter().next_back()?.to_str().ok()?;
             return told.rsplit(',').next()?.trim().parse().ok();

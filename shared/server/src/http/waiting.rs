@@ -55,5 +55,5 @@ async fn waiting(
         let hint = "Only the device that admits members sees who waits.";
         return Err(HttpFault::forbidden("not-the-root", "this device is not the school's root", hint));
     }
-    server.work(|server| server.school().waiting()).await.map(Json)
+    server.work(|server| server.school().waiting(server.now())).await.map(Json)
 }

@@ -48,7 +48,8 @@ impl School {
             return Err(ShelfFault::Damaged("the log is shorter than it was".into()));
         }
         loop {
-            let lines = self.shelf.log(self.id, self.known().size(), LINES, BYTES)?;
+            let here = self.known().size();
+            let lines = self.shelf.log(self.id, here, LINES, BYTES)?;
             if lines.is_empty() {
                 self.tell();
                 return Ok(());

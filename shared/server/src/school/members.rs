@@ -74,9 +74,11 @@ impl Members {
         Some(&self.trust.school(&self.school)?.root)
     }
 
-    /// Whether the root has admitted a device, whatever the day, and whether or not its own records are here.
-    pub(super) fn has_place(&self, device: &DeviceId) -> bool {
-        self.trust.school(&self.school).is_some_and(|school| school.standing_term(device).is_some())
+    /// Whether the root has given a device a place that isn't over, whether or not the device's own
+    /// records are here.
+    pub(super) fn has_place(&self, device: &DeviceId, now: i64) -> bool {
+        let term = self.trust.school(&self.school).and_then(|school| school.standing_term(device));
+        term.is_some_and(|term| term.until.is_none_or(|until| clock::days(now).any(|day| day <= until)))
     }
 }
 

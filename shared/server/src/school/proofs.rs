@@ -14,10 +14,13 @@ impl School {
     /// [`ShelfFault`].
     pub fn checkpoint(&self) -> Result<(u64, String), ShelfFault> {
         self.follow()?;
-        if let Some((size, note)) = &self.known().checkpoint
-            && *size == self.known().size()
-        {
-            return Ok((*size, note.clone()));
+        // One guard at a time: a second one would wait for a writer who waits for the first.
+        let signed = {
+            let known = self.known();
+            known.checkpoint.clone().filter(|(size, _)| *size == known.size())
+        };
+        if let Some(signed) = signed {
+            return Ok(signed);
         }
         let mut known = self.known_mut();
         let size = known.size();

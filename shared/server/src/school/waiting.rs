@@ -41,7 +41,7 @@ impl School {
             return Ok(Introduced::No(why.into()));
         };
         let records: Vec<Record> = records.into_iter().map(|(record, _)| record).collect();
-        if members.has_place(&device) && members.with(records.clone()).role(&device, now).is_some() {
+        if members.has_place(&device, now) && members.with(records.clone()).role(&device, now).is_some() {
             self.append(&records.iter().collect::<Vec<_>>())?;
             self.shelf.waiting_drop(self.id, &device)?;
             return Ok(Introduced::In);
@@ -64,15 +64,15 @@ impl School {
     ///
     /// # Errors
     /// [`ShelfFault`].
-    pub fn waiting(&self) -> Result<Vec<WaitingDevice>, ShelfFault> {
+    pub fn waiting(&self, now: i64) -> Result<Vec<WaitingDevice>, ShelfFault> {
         self.follow()?;
         let members = self.members();
         let mut waiting = Vec::new();
         for one in self.shelf.waiting(self.id)? {
             let joined = members.trust().standing(&one.device).and_then(|standing| standing.joined.as_ref());
-            if members.has_place(&one.device) && joined.is_some_and(|(school, _)| *school == self.id.0) {
+            if members.has_place(&one.device, now) && joined.is_some_and(|(school, _)| *school == self.id.0) {
                 self.shelf.waiting_drop(self.id, &one.device)?;
-            } else if !members.has_place(&one.device) {
+            } else if !members.has_place(&one.device, now) {
                 waiting.push(shown(one)?);
             }
         }

@@ -100,6 +100,21 @@ fn who_waits_is_told_to_the_root_until_admitted(place: &Place) {
 }
 
 #[test]
+fn who_asks_anew_after_its_last_day_waits_again() {
+    let mut world = World::new(&Place::sqlite());
+    let mut guest = Device::new(5);
+    guest.joins(world.school);
+    let until = chrono::NaiveDate::from_ymd_opt(2026, 5, 2);
+    let admitted = world.root.admits_until(world.school, &guest, Role::Pilot, until);
+    world.push(&world.root, [&admitted]);
+    assert_eq!(world.introduce(&guest).status, StatusCode::OK);
+    world.turn(3 * 24 * 3600);
+    assert_eq!(world.introduce(&guest).status, StatusCode::ACCEPTED);
+    let waiting: Vec<WaitingDevice> = world.get(&world.root.courier, "/v1/waiting").json();
+    assert_eq!(waiting.len(), 1);
+}
+
+#[test]
 fn only_the_root_sees_who_waits() {
     let mut world = World::new(&Place::sqlite());
     let instructor = world.member(2, Role::Instructor);

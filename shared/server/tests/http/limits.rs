@@ -1,8 +1,13 @@
 //! What is too large, too often, or not there.
 
 use std::num::NonZeroU32;
+use std::sync::Arc;
 
+use axum::Router;
 use axum::http::StatusCode;
+use axum::routing::get;
+use tokio::sync::Notify;
+use tower::ServiceExt;
 use witnessmark_core::record::*;
 use witnessmark_server::Limits;
 
@@ -72,6 +77,33 @@ fn introductions_are_rarer_than_other_questions() {
     device.joins(world.school);
     assert_eq!(world.introduce(&device).status, StatusCode::ACCEPTED);
     assert_eq!(world.introduce(&device).status, StatusCode::TOO_MANY_REQUESTS);
+}
+
+#[test]
+fn more_at_once_than_may_be_are_sent_away_for_now() {
+    let place = Place::sqlite();
+    drop(World::new(&place));
+    let school = witnessmark_server::school::School::open(place.open()).unwrap();
+    let limits = Limits { at_once: 1, ..Limits::default() };
+    let server = witnessmark_server::Server::new(school, witnessmark_server::Clock::system(), &limits);
+    let (begun, end) = (Arc::new(Notify::new()), Arc::new(Notify::new()));
+    let (tell, wait) = (begun.clone(), end.clone());
+    let slow = get(async move || {
+        tell.notify_one();
+        wait.notified().await;
+    });
+    let router = witnessmark_server::router(&server, Router::new().route("/slow", slow));
+    let ask = |path: &str| router.clone().oneshot(Ask::new("GET", path, 0).unsigned());
+    tokio::runtime::Runtime::new().unwrap().block_on(async {
+        let first = tokio::spawn(ask("/slow"));
+        begun.notified().await;
+        let second = ask("/health").await.unwrap();
+        assert_eq!(second.status(), StatusCode::SERVICE_UNAVAILABLE);
+        assert!(second.headers().contains_key("retry-after"));
+        end.notify_one();
+        assert_eq!(first.await.unwrap().unwrap().status(), StatusCode::OK);
+        assert_eq!(ask("/health").await.unwrap().status(), StatusCode::OK);
+    });
 }
 
 #[test]

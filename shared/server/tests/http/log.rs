@@ -94,7 +94,9 @@ fn what_cannot_be_asked_is_told() {
     ] {
         assert_eq!(world.get(&world.root.courier, path).fault(), (404, "not-found".into()), "{path}");
     }
-    assert!(lines(&world.get(&world.root.courier, "/v1/log?from=18446744073709551615")).is_empty());
+    let past = world.get(&world.root.courier, "/v1/log?from=18446744073709551615");
+    assert!(lines(&past).is_empty());
+    assert_eq!(past.header("cache-control"), "no-store");
 }
 
 fn proofs_hold_for_every_length(place: &Place) {

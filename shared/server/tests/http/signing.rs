@@ -24,6 +24,8 @@ fn unsigned_requests_are_refused_everywhere_but_at_the_open_door() {
         ("POST", "/v1/desk/some".into()),
         ("GET", format!("/v1/photo/{digest}")),
         ("PUT", format!("/v1/photo/{digest}")),
+        ("GET", "/v1/photo/%ff".into()),
+        ("GET", "/v1/log?from=much".into()),
     ] {
         let answer = world.ask(Ask::new(method, &path, world.now()).unsigned());
         assert_eq!(answer.fault(), (401, "unsigned".into()), "{method} {path}");
