@@ -1,6 +1,7 @@
 //! The instructor server: what it keeps ([`shelf`]), what it knows of its school ([`school`]), what it
-//! answers ([`http`]), and the process around it ([`run`](mod@run)).
+//! answers ([`http`]), its board ([`board`]), and the process around it ([`run`](mod@run)).
 
+pub mod board;
 pub mod clock;
 pub mod fault;
 pub mod http;
