@@ -14,11 +14,13 @@ use std::thread;
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use axum::Router;
+use axum::routing::get;
 use rustls::pki_types::{CertificateDer, ServerName};
 use rustls::{ClientConfig, ClientConnection, RootCertStore, StreamOwned};
 use tempfile::TempDir;
 use tokio::sync::oneshot;
 use witnessmark_core::record::*;
+use witnessmark_server::Server;
 use witnessmark_server::run::{Config, LogForm, ServerFault, TlsFiles, run_until};
 use witnessmark_sync::message::{Unsigned, sign};
 
@@ -33,11 +35,15 @@ struct Running {
 
 impl Running {
     fn start(config: Config) -> Self {
+        Self::with(config, |_| Router::new())
+    }
+
+    fn with(config: Config, board: impl FnOnce(&Server) -> Router + Send + 'static) -> Self {
         let (stop, stopped) = oneshot::channel::<()>();
         let (ready, address) = mpsc::channel();
         let thread = thread::spawn(move || {
             let stopped = async move { drop(stopped.await) };
-            run_until(&config, |_| Router::new(), |address| ready.send(address).unwrap(), stopped)
+            run_until(&config, board, |address| ready.send(address).unwrap(), stopped)
         });
         let address = address.recv().unwrap();
         Self { address, stop: Some(stop), thread: Some(thread) }
@@ -162,6 +168,31 @@ fn requests_by_tls() {
     let _ = open.read_to_end(&mut text);
     assert!(!text.starts_with(b"HTTP"), "{}", String::from_utf8_lossy(&text));
     assert_eq!(server.stop(), Ok(()));
+}
+
+#[test]
+fn what_is_at_work_when_the_server_is_told_to_stop_comes_to_its_end() {
+    let folder = TempDir::new().unwrap();
+    let (config, root) = config(folder.path());
+    let (begun, at_work) = mpsc::channel();
+    let server = Running::with(config, move |server| {
+        let server = server.clone();
+        // It ends because the server is told to stop, and not before.
+        let until_stopped = async move || {
+            begun.send(()).unwrap();
+            server.stopped().await;
+            "done"
+        };
+        Router::new().route("/slow", get(until_stopped))
+    });
+    let address = server.address;
+    let slow = request(&root.seed, "GET", "/slow", &address.to_string(), b"");
+    let asking = thread::spawn(move || answer(&mut TcpStream::connect(address).unwrap(), &slow));
+    at_work.recv().unwrap();
+    assert_eq!(server.stop(), Ok(()));
+    let (status, text) = asking.join().unwrap();
+    assert!(status == 200 && text.ends_with("done"), "{text}");
+    assert!(TcpStream::connect(address).is_err(), "nobody listens any more");
 }
 
 #[test]
