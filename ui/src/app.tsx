@@ -48,27 +48,34 @@ import { useEffect, useState } from "preact/hooks";
 import { asFault, type Fault } from "./calls";
 import { Waiting } from "./parts/page";
 import { route } from "./route";
+import { BoardScreen } from "./screens/board/board";
+import { Desk } from "./screens/desk/desk";
 import { First } from "./screens/first";
+import { FirstAs } from "./screens/first-as";
 import { LookForOther } from "./screens/second/for-other";
+import { LookHere } from "./screens/second/look-here";
 import { NewMachine } from "./screens/machine-form";
 import { OfMachine } from "./screens/of-machine";
-import { OpenLabel } from "./screens/label";
 import { Machines } from "./screens/machines";
+import { OpenCode } from "./screens/open-code";
 import { Otherwise } from "./screens/otherwise";
+import { OfSchool } from "./screens/school/of-school";
 import { RecordScreen } from "./screens/record";
 import { Settings } from "./screens/settings";
 import { Verify } from "./screens/verify";
 import { WalkScreens } from "./screens/walk";
 import { ToolForm } from "./screens/wrench/form";
 import { ToolList } from "./screens/wrench/list";
+import { useWatch } from "./school";
 import { announced, open, start } from "./state";
 
 export function App() {
   const [fault, setFault] = useState<Fault | null>(null);
   const begin = () => open().then(() => setFault(null), (thrown) => setFault(asFault(thrown)));
   useEffect(() => void begin(), []);
+  useWatch(Boolean(start.value?.person));
   if (!start.value) return <Waiting screen="start" fault={fault} again={begin} />;
-  if (!start.value.person) return <First />;
+  if (!start.value.person) return route.value[0] === "again" ? <FirstAs /> : <First />;
   return (
     <>
       <p class="unseen" role="status">{announced.value}</p>
@@ -88,8 +95,11 @@ function Screen({ parts }: { parts: string[] }) {
   if (kind === "settings") return <Settings />;
   if (kind === "walk" && id && deed) return <WalkScreens machine={id} occasion={deed} place={parts.slice(3)} />;
   if (kind === "tools") return id ? <ToolForm id={id} then={parts.slice(2)} /> : <ToolList />;
-  if (kind === "look") return <LookForOther />;
-  if (kind === "label") return <OpenLabel />;
+  if (kind === "look") return id ? <LookHere machine={id} /> : <LookForOther />;
+  if (kind === "code") return <OpenCode />;
+  if (kind === "desk") return <Desk />;
+  if (kind === "school") return <OfSchool place={parts.slice(1)} />;
+  if (kind === "board") return <BoardScreen />;
   if (kind === "machine" && id) return id === "new" ? <NewMachine /> : <OfMachine id={id} deed={deed} what={what} />;
   if (kind === "record" && id)
     return deed && what === "otherwise" ? <Otherwise digest={id} point={deed} /> : <RecordScreen digest={id} point={deed} />;

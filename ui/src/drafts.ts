@@ -14,6 +14,9 @@ export function useDraft<T>(name: string, first: T) {
   return [value, put, done] as const;
 }
 
+/** Lays something ready for a screen that is come to next. */
+export const layReady = (name: string, value: unknown) => void drafts.set(name, value);
+
 /** Like `useDraft`, and still there after the phone died: for what takes long and is given as one. */
 export function useKept<T>(name: string, first: T) {
   const [value, setValue] = useState<T>(() => ({ ...first, ...read<T>(name) }));

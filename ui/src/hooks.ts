@@ -1,9 +1,10 @@
 // Asking the core from a screen, and what becomes of the answer.
 import { useEffect, useRef, useState } from "preact/hooks";
 import { asFault, call, type Fault } from "./calls";
+import { brought } from "./school";
 import type { Calls } from "./types";
 
-/** What a screen shows, asked for again whenever the question changes. */
+/** What a screen shows, asked for again whenever the question changes, or the server brought something. */
 export function useLoad<K extends keyof Calls>(name: K, args: Calls[K]["args"]) {
   const [value, setValue] = useState<Calls[K]["reply"] | null>(null);
   const [fault, setFault] = useState<Fault | null>(null);
@@ -16,7 +17,7 @@ export function useLoad<K extends keyof Calls>(name: K, args: Calls[K]["args"]) 
       (thrown) => wanted && setFault(asFault(thrown)),
     );
     return () => void (wanted = false);
-  }, [name, JSON.stringify(args), turn]);
+  }, [name, JSON.stringify(args), turn, brought.value]);
   return { value, fault, again: () => setTurn(turn + 1), put: (reply: Calls[K]["reply"]) => setValue(() => reply) };
 }
 

@@ -20,6 +20,8 @@ import "./style/work.css";
 import "./style/torque.css";
 import "./style/time.css";
 import "./style/codes.css";
+import "./style/school.css";
+import "./style/board.css";
 import "./style/large-letters.css";
 
 const root = document.getElementById("app");

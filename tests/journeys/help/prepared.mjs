@@ -8,11 +8,11 @@ import { day } from "./world.mjs";
 const WRENCH = "Wrench 2";
 
 /** Registers a machine of the 125 class in a world; its id. */
-export function registered(here, name = "Field bramble") {
+export function registered(here, name = "Field bramble", signatory = PERSON) {
   signed(
     here,
     ...["machine", "add", "--name", name, "--engine", "bramble-125", "--hours", "41.6", "--flights", "63"],
-    ...["--reserve-repacked", day(-30), "--repack-every", "365", "--signatory", PERSON],
+    ...["--reserve-repacked", day(-30), "--repack-every", "365", "--signatory", signatory],
   );
   return here.cli("machine", "list").said.find((card) => card.name === name).id;
 }

@@ -23,12 +23,14 @@ interface PageProps {
   picture?: ComponentChildren;
   /** On a narrow screen the picture stands over the heading. */
   pictureFirst?: boolean;
+  /** On a wide window the words take all of it. */
+  broad?: boolean;
   /** What the thumb reaches: the main actions. */
   foot?: ComponentChildren;
   children?: ComponentChildren;
 }
 
-export function Page({ screen, title, over, back, header, picture, pictureFirst, foot, children }: PageProps) {
+export function Page({ screen, title, over, back, header, picture, pictureFirst, broad, foot, children }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   const scroll = useRef<HTMLDivElement>(null);
   const words = useRef<HTMLDivElement>(null);
@@ -43,7 +45,7 @@ export function Page({ screen, title, over, back, header, picture, pictureFirst,
     first = false;
   }, []);
   return (
-    <div class={`page ${picture ? "two" : "one"}`} data-screen={screen}>
+    <div class={`page ${picture ? "two" : broad ? "one broad" : "one"}`} data-screen={screen}>
       {(header || back) && (
         <header class="top">
           {back && (

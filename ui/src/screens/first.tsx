@@ -7,6 +7,7 @@ import { FaultNote } from "../parts/fault";
 import { Field, PinField } from "../parts/field";
 import { MachinePicture } from "../parts/plan";
 import { Page } from "../parts/page";
+import { to } from "../route";
 import { opened } from "../state";
 import { t } from "../words";
 
@@ -39,6 +40,9 @@ export function First() {
           {t(busy ? "first-busy" : "first-begin")}
         </button>
       </form>
+      <nav class="links" aria-label={t("machines-more")}>
+        <a href={to("again")} data-test="first-as">{t("first-as")}</a>
+      </nav>
       <Cautions />
     </Page>
   );

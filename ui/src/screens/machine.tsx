@@ -17,6 +17,7 @@ import { OpenJob } from "./job/open-job";
 import { Invented } from "./machines";
 import { Deeds } from "./machine-deeds";
 import { MachinePapers } from "./papers";
+import { EnrolledRow } from "./school/enrol";
 
 export function MachineScreen({ id }: { id: string }) {
   const { value, fault, again } = useLoad("machine", { id });
@@ -59,6 +60,7 @@ export function MachineScreen({ id }: { id: string }) {
           ))}
         </ul>
       </section>
+      <EnrolledRow machine={id} />
       <MachinePapers machine={id} />
       {value.description.note && <p class="noted">{value.description.note}</p>}
       <nav class="links" aria-label={t("machines-more")}>

@@ -12,6 +12,7 @@ import type { MachineCard } from "../types";
 import { begun } from "../walking";
 import { t } from "../words";
 import { AfterFlight } from "./machine-deeds";
+import { SchoolLine } from "./school/home-line";
 
 /** The list that the large button walks. */
 const MAIN_LIST = "before-flight";
@@ -37,6 +38,7 @@ export function Machines() {
         )
       }
     >
+      <SchoolLine />
       {warning && <p class="banner" role="status">{warning}</p>}
       {first ? <Large card={first} /> : <Empty onDemo={put} />}
       {others.length > 0 && (
@@ -50,8 +52,9 @@ export function Machines() {
       )}
       <nav class="links" aria-label={t("machines-more")}>
         <a href={to("machine", "new")} data-test="add-machine">{t("machines-add")}</a>
-        <a href={to("label")} data-test="to-label">{t("machines-label")}</a>
+        <a href={to("code")} data-test="to-code">{t("code-open")}</a>
         <a href={to("look")} data-test="to-look">{t("machines-look")}</a>
+        <a href={to("school")} data-test="to-school">{t("school")}</a>
         <a href={to("tools")} data-test="to-tools">{t("tool-list")}</a>
         <a href={to("verify")} data-test="to-verify">{t("machines-verify")}</a>
         <a href={to("settings")} data-test="to-settings">{t("machines-settings")}</a>

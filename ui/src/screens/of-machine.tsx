@@ -10,6 +10,7 @@ import { LimitScreen } from "./limit";
 import { MachineScreen } from "./machine";
 import { EditMachine } from "./machine-form";
 import { PutRight } from "./put-right";
+import { Enrol } from "./school/enrol";
 import { SecondAsk } from "./second/ask";
 import { SecondHere } from "./second/here";
 import { LogTime } from "./time/log";
@@ -23,6 +24,7 @@ export function OfMachine({ id, deed, what }: { id: string; deed: string | undef
   if (deed === "limit" && what) return <LimitScreen machine={id} band={what} />;
   if (deed === "log") return <LogTime machine={id} />;
   if (deed === "work") return what === "plan" ? <PlanJobs machine={id} /> : <ChooseJobs machine={id} />;
+  if (deed === "school") return <Enrol machine={id} />;
   if (deed === "release") return <Release machine={id} />;
   if (deed === "second") return what === "here" ? <SecondHere machine={id} /> : <SecondAsk machine={id} />;
   if (deed === "due" && what) return <DueScreen machine={id} item={what} />;

@@ -6,6 +6,7 @@ import { useAct } from "../hooks";
 import { Cautions } from "../parts/cautions";
 import { FaultNote } from "../parts/fault";
 import { Field, numberOf } from "../parts/field";
+import { FileGift } from "../parts/gift";
 import { Page } from "../parts/page";
 import { opened, start } from "../state";
 import type { Start } from "../types";
@@ -27,6 +28,11 @@ export function Settings() {
       )}
       <Choices now={now} />
       <ChangePin />
+      <section aria-labelledby="everything">
+        <h2 id="everything">{t("everything")}</h2>
+        <p class="soft">{t("everything-what")}</p>
+        <FileGift words={t("everything-give")} test="export-all" make={() => call("export-all", {})} />
+      </section>
       <section aria-labelledby="about">
         <h2 id="about">{t("settings-about")}</h2>
         <p>{t("settings-about-what")}</p>

@@ -7,6 +7,7 @@ import { TextArea } from "../parts/field";
 import { Page } from "../parts/page";
 import type { VerifyView } from "../types";
 import { t } from "../words";
+import { TakeIn } from "./take-in";
 import { VerifyResult } from "./verify-result";
 
 export function Verify() {
@@ -54,6 +55,7 @@ export function Verify() {
         </button>
       </form>
       <div role="status">{result && <VerifyResult result={result} />}</div>
+      {result && <TakeIn text={text} machines={result.machines} />}
     </Page>
   );
 }

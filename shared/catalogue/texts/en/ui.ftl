@@ -2,6 +2,13 @@
 
 app-name = Witness Mark
 
+## Opening what a code is about
+
+code-open = Open a code
+code-open-what = A machine’s label, a record sheet, what another phone shows you, or what the school’s board asks you to sign.
+code-open-it = Open it
+code-open-another = Open another code
+
 ## Waiting and faults
 
 waiting = One moment…
@@ -42,7 +49,7 @@ machines-over = { $name } signs here · kept on this device
 machines-others = Other machines
 machines-more = More
 machines-add = Add a machine
-machines-verify = Check a file
+machines-verify = Check a file, or take it in
 machines-settings = Settings
 machines-walk = Walk round { $machine }
 machines-walk-on = Go on with { $machine }: { $done } of { $of }
@@ -471,13 +478,7 @@ code-share = Send it
 code-as-text = As text
 code-too-long = This is too long for a code. Send its text instead.
 
-## Labels
-
-machines-label = Open by its label
 machines-look = Look for somebody else
-label-title = Open by its label
-label-what = The label that sticks on a machine opens it here.
-label-open = Open it
 
 ## What falls due, and what may wait
 
@@ -547,3 +548,336 @@ papers-calendar = Calendar of what falls due
 papers-sheet-a4 = Sheet to print, A4
 papers-sheet-letter = Sheet to print, Letter
 papers-saved = Written to { $place }.
+
+## Another device of somebody
+
+first-as = I use it on another device already
+first-as-title = Another device of yours
+first-as-back = I am new here
+first-as-what = On the device that you have, open School, then “Another device of mine”: it shows a code. Take it in here, and this device signs as you, with a key of its own.
+first-as-take = Take it in
+first-as-taken = Your other device’s code is taken in. Now a PIN for this one.
+first-as-anew = Take in another code
+first-as-other = That is not what your other device shows.
+first-as-other-hint = Take the code from its School page, under “Another device of mine”.
+device-title = Another device of mine
+device-step-read = On the new device choose “I use it on another device already”, and let it read this code.
+device-step-back = The new device then shows a code of its own: take that in here, and sign that it is yours.
+device-step-last = This device shows an answer: the new device takes it in, signs, and shows one last code.
+device-shows = What the other device shows
+device-take = Take it in
+device-vouch = Is this device yours?
+device-compare = The other device shows this code
+device-means = Your signature says that you hold both devices. Whatever the other one signs is then signed by you.
+device-sign = Sign that it is mine
+device-vouched = Show this to the other device
+device-vouched-code = Code that says the other device is yours
+device-vouched-what = It takes it in on the page where its own code stands. Until then the other device is nobody’s.
+device-anew = Begin again with another device
+device-last = What the new device shows last
+device-last-what = It says in turn that this device is yours: only then can this one end its key, should it be lost.
+device-back = One more code, for your first device
+device-back-code = Code that says your first device is yours
+device-back-what = Your first device takes it in where it stands now. Then each of the two can end the other’s key, should it be lost.
+device-done = Done
+
+## The school
+
+school = School
+school-over = { $role ->
+    [empty] Member
+   *[other] { $role }
+  }{ $root ->
+    [yes] {" · this device is the root: it admits members"}
+   *[no] {""}
+  }
+school-own-code = This device’s code, to be read out
+school-deeds = What you can do here
+school-no-role = Nobody has admitted this device yet. Show its code to whoever holds the school’s root, or read it out.
+school-yours = You and your devices
+school-show-code = Show who I am
+school-show-code-what = Whoever holds the school’s root reads this code to admit this device, or to admit it anew.
+school-code = Code that says who holds this device
+school-none = No school yet
+school-none-what = The app needs no school. In one, members have roles, an instructor sees the machines under it, and lists and data sheets come to everybody. All of it works without a signal; a server only makes it come sooner.
+school-ways = Ways into a school
+join-by-code = Join by code
+join-by-address = Join by address
+found-one = Found a school
+found-title = Found a school
+found-what = A school is a signed list of who may do what on the machines under it.
+found-name = What is it called?
+found-root = This device becomes its root: it alone admits members and ends them. Your machines come under the school. The root can be handed over later.
+found-sign = Sign that it is founded
+join-show = Show this code to whoever holds the school’s root, or send it as text.
+join-answer = What they show back
+join-answer-what = When they have admitted you, their device shows an answer. Take it in here.
+join-take = Take it in
+join-no-answer = That is not an answer to your code.
+join-no-answer-hint = Show your code to the school’s root first, and take in what that device shows then.
+join-sign-title = The answer is taken in
+join-sign-what = It is checked when you sign: whether it is for this device, and who signed it.
+join-means = Your signature puts your machines under the school and its roles. You can leave again; what was signed stays.
+join-sign = Sign that I join
+join-other-answer = Take in another answer
+leave-school = Leave the school
+leave-title = Leave { $school }
+leave-what = Your machines go with you, and nothing more is sent to the school’s server. What you signed as a member stays signed.
+leave-sign = Sign that I leave
+
+## A school by its server’s address
+
+address = Address of the server
+address-hint = As the school tells it, such as https://school.example
+address-what = The server shows its school first. Nothing is sent or signed before you have compared it.
+address-look = Look who is there
+address-busy = Asking…
+address-says = { $address } says that it serves
+address-root = Its root is held by { $name }.
+address-compare = The school’s code
+address-compare-how = Compare it with what the school tells you in another way: on paper, or read out by somebody there. Another code is another school.
+address-not-admitted = It has not admitted this device yet. After you sign you wait in its list; read this code to whoever holds its root.
+address-sign = Sign that I follow { $school }
+address-other = Another address
+address-of-server = The school’s server
+address-change = Another address
+
+## Members
+
+members = { $count ->
+    [one] One member
+   *[other] { $count } members
+  }
+members-before = { $count ->
+    [one] One former member
+   *[other] { $count } former members
+  }
+member-you = { $name } (you)
+member-devices = { $count ->
+    [0] no device
+    [one] one device
+   *[other] { $count } devices
+  }
+member-their-devices = { $count ->
+    [one] Device
+   *[other] Devices
+  }
+member-code-what = Each device shows its own code on its School page: read out, it tells which one it is.
+member-deeds = What the root can do
+member-unknown = No such member
+member-unknown-hint = Go back to the school and choose one there.
+member-no-longer = No longer a member. What was signed before stands.
+device-here = this device
+device-root = holds the root
+device-ended = its key was ended
+role-as-what = As what?
+role-until = Last day
+role-until-hint = Leave it empty if there is none.
+role-change = Change the role
+role-change-title = { $name }, from now on
+role-sign = Sign the role
+as-pilot = Pilot
+as-mechanic = Mechanic
+as-instructor = Instructor
+as-viewer = Viewer
+may-pilot = walks round machines and signs what was seen
+may-mechanic = also signs work, and is a second pair of eyes
+may-instructor = also decides what may wait, and publishes lists
+may-viewer = reads, and signs nothing on machines of the school
+end-member = End the membership
+end-title = End the membership of { $name }
+end-what = From your signature on nothing that they sign counts on the school’s machines. What they signed before stands.
+end-reason = Why?
+end-sign = Sign that it ends
+key-lost = It is lost: end its key
+key-title = End a lost device’s key
+key-what = Nothing that this device of { $name } signs from now on counts anywhere, whoever holds it. It cannot be taken back; its person goes on with another device.
+key-reason = What happened?
+key-reason-hint = Such as: lost at the field on Sunday.
+key-sign = Sign that its key ends
+hand-root = Hand it the root
+hand-title = Hand the root to { $name }
+hand-what = From your signature on only that device of { $name } admits and ends members. This one can’t take it back.
+hand-sign = Sign the root over
+admit = Admit somebody
+admit-what = Whoever asks shows a code on their device, under School, “Join by code”.
+admit-by-code = Take in their code
+admit-take = Take it in
+admit-member = This device is a member already. If you sign, it gets another role.
+admit-compare = Their device’s code
+admit-compare-how = Let { $name } read the code out from their own screen: it must be this one, letter by letter.
+admit-sign = Sign: admit { $name }
+admit-anew = Admit somebody else
+admitted = { $name } is admitted
+admitted-code = Code that admits them
+admitted-what = { $server ->
+    [yes] { $name } gets it from the server at the next sync, or takes this code in.
+   *[no] Show { $name } this code. They take it in where their own code stands.
+  }
+waiting-list = Waiting at the server
+waiting-list-none = Nobody waits there.
+waiting-list-again = Ask again
+
+## Machines under the school
+
+enrolled = Machines
+enrolled-none = None is here yet.
+enrolled-yes = under the school
+enrolled-no = not under the school
+enrolled-own = yours
+machine-under = Under { $school }
+machine-not-under = Not under { $school }
+enrol-title = Put { $machine } under the school
+enrol-what = In { $school } roles decide who signs work on it and who says that a defect may wait. Its instructors see its records.
+enrol-sign = Sign it in
+enrol-out-title = Take { $machine } out of the school
+enrol-out-what = Then { $school }’s roles no longer hold for it, and what is signed from then on stays here.
+enrol-out-sign = Sign it out
+enrol-records = It is a record like any other: it stays in the machine’s history.
+enrol-not-yours = Only whoever registered it can do that.
+enrol-no-school = This device belongs to no school.
+
+## Lists and data sheets from the school
+
+published = Lists and data sheets from the school
+published-none = Nothing is published yet.
+published-version = version { $version }
+published-used = in use
+published-before = replaced since
+publish = Publish to the members
+publish-what = Choose lists or data sheets. Each is checked before you sign it, and comes to every member with your signature.
+publish-choose = Choose the files
+publish-more = Choose more files
+publish-without = Leave out
+publish-faults = { $count ->
+    [one] One fault
+   *[other] { $count } faults
+  }
+publish-good = Good. This will be version { $version }.
+publish-where = { $file }, line { $line }
+publish-title = Title
+publish-title-hint = The same title takes the place of the version before.
+publish-note = What is new?
+publish-sign = Sign, and publish
+folder-engines = a data sheet of an engine
+folder-fragments = points of a list
+folder-assembly = how an engine comes apart
+folder-drawings = a drawing
+folder-texts-en = words, in English
+school-file = For whoever runs the server
+school-file-what = A server needs this file to serve the school. It holds no key and no PIN.
+school-file-give = Give the school’s file
+
+## The server
+
+server-title = The server
+server-none = This school has no server here.
+server-more = More about the server
+sync-none-short = no server here: records go by file or code
+sync-records = { $count ->
+    [one] one record waits
+   *[other] { $count } records wait
+  }
+sync-photos = { $count ->
+    [one] one picture waits
+   *[other] { $count } pictures wait
+  }
+sync-stuck = { $count ->
+    [one] one refused
+   *[other] { $count } refused
+  }
+sync-now = Sync now
+sync-busy = Syncing…
+stuck = { $count ->
+    [one] One record that the server would not take
+   *[other] { $count } records that the server would not take
+  }
+stuck-what = They are safe on this device and count here.
+stuck-retry = Send them again
+truth = Does the server tell the truth?
+truth-what = { $count ->
+    [0] The server has signed for nothing yet.
+    [one] This device has the server’s signed word for one record.
+   *[other] This device has the server’s signed word for { $count } records, each one in its place.
+  } No server can drop or change one of them unnoticed.
+truth-check = Check all of it
+truth-busy = Checking…
+truth-proof = The proof
+truth-root = Root of the tree over them
+truth-signed = The server’s signed word
+compare = Compare with another member
+compare-what = A server that shows each of two members another story is found out when the two compare. No signal is needed.
+compare-code = Code with what the server told this device
+compare-theirs = What their device shows
+compare-take = Compare
+anew = Follow the server anew
+anew-what = Forgets everything that the server said, and reads its log from the beginning at the next sync. Your own records stay. Do this only after the school has said why.
+anew-do = Forget what it said
+refused = Lines not taken
+refused-none = Every line that came was a good record.
+refused-what = The server handed out these lines, and they are no good records. They count for nothing.
+refused-line = The line as it came
+refused-away = Put it away
+
+## The board
+
+board = The board
+board-own = All machines at a glance
+board-counts = { $count ->
+    [one] One machine
+   *[other] { $count } machines
+  }: { $grounded } grounded, { $limited } with limits, { $fit } fit
+board-none = No machine is here yet.
+board-shown = { $count } of { $of } shown
+board-filters = Show only
+board-machine = Machine
+board-first = What needs a person first
+board-open = Open
+board-due = Falls due
+board-looked = Last look
+board-defect = Defect:
+board-watched = Watch:
+board-deferred = May wait:
+board-job = Work open:
+board-second = { $count ->
+    [one] A second look waits
+   *[other] { $count } second looks wait
+  }
+board-second-by = worked on by { $name }
+board-people = Members and their machines
+board-no-machine = no machine
+filter-state = Verdict
+filter-all = all
+filter-owner = Owner
+filter-everybody = everybody
+filter-due = Something due
+filter-second = Second look waits
+state-grounded = grounded
+state-limited = with limits
+state-fit = fit
+
+## What a board asks to be signed
+
+desk-sign-in-title = Sign in at the board?
+desk-address = The board at { $address } asks.
+desk-means = The board then shows you the school’s machines. It can prepare what you may sign; only this device signs it.
+desk-sign-in = Yes, sign me in
+desk-signed-in = You are signed in at the board
+draft-over = Prepared at the board of { $school }
+draft-means = Read it as if you had written it: your signature makes it yours.
+draft-sign = Sign this
+draft-signed = Signed, and sent to the school
+
+## Taking records in, and giving all away
+
+take-in = Take it in
+take-in-what = The good records of this file come into this device, beside what is here. Nothing here is changed.
+take-in-do = Take its records in
+take-in-busy = Taking in…
+take-in-known = { $count ->
+    [one] One was here already.
+   *[other] { $count } were here already.
+  }
+everything = Everything on this device
+everything-what = All records of all machines in one file: to keep, or for another device. It holds no key and no PIN.
+everything-give = Give everything
