@@ -64,19 +64,13 @@ impl Board {
     /// Drops the drafts that these records sign.
     fn settle(&self, records: &[Record]) -> Result<(), ShelfFault> {
         let school = self.server().school();
-        let kinds = ["deferred", "catalogue-published"];
-        let signed = records.iter().filter(|record| kinds.contains(&record.payload.kind.as_str()));
-        let signed: Vec<&Record> = signed.collect();
-        if signed.is_empty() {
-            return Ok(());
-        }
         for kept in school.shelf().drafts(school.on_shelf())? {
             let Some(draft) = school.draft(&kept.id)? else { continue };
-            let is_it = |record: &&Record| {
+            let is_it = |record: &Record| {
                 let payload = &record.payload;
                 payload.kind == draft.kind && payload.machine == draft.machine && payload.body == draft.body
             };
-            if signed.iter().any(is_it) {
+            if records.iter().any(is_it) {
                 school.shelf().draft_drop(school.on_shelf(), &kept.id)?;
             }
         }
