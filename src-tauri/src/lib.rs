@@ -1,39 +1,31 @@
 //! The app's shell, phone and desktop: one window, one command into the app.
 
 use std::path::PathBuf;
-use std::sync::Mutex;
+use std::sync::{Arc, Mutex};
 
 use tauri::Manager;
-use witnessmark_app::{App, Call, Fault, FaultView};
+use witnessmark_app::{App, Fault, FaultView};
+use witnessmark_host::{Asking, Line};
 
 /// The app behind the window, or why it couldn't be opened: the window shows that too.
-struct Door(Mutex<Result<App, Fault>>);
+type Door = Arc<Line<Mutex<Result<App, Fault>>>>;
 
-impl Door {
-    fn call(&self, call: Call) -> Result<serde_json::Value, FaultView> {
-        // A poisoned lock only means that another call failed; the database holds whole transactions.
-        let mut app = self.0.lock().unwrap_or_else(|poisoned| poisoned.into_inner());
-        match app.as_mut() {
-            Ok(app) => app.call(call),
-            Err(fault) => Err(witnessmark_app::show(fault)),
-        }
-    }
-}
-
-/// Every call of the UI.
-#[tauri::command(async)]
-fn call(
+/// Every call of the UI. On a thread of its own kind: a call may take as long as the network does, and
+/// the others don't wait for it.
+#[tauri::command]
+async fn call(
     handle: tauri::AppHandle,
     door: tauri::State<'_, Door>,
-    call: Call,
+    call: Asking,
 ) -> Result<serde_json::Value, FaultView> {
+    let door = door.inner().clone();
+    let answered = tauri::async_runtime::spawn_blocking(move || door.answer(call)).await;
+    let answered = answered.unwrap_or_else(|why| Err(witnessmark_app::show(&Fault::internal(why))));
     // For measuring the start: the screen is up and has asked for the first time.
     if std::env::var_os("WITNESSMARK_END_AFTER_START").is_some() {
-        let first = door.call(call);
-        handle.exit(i32::from(first.is_err()));
-        return first;
+        handle.exit(i32::from(answered.is_err()));
     }
-    door.call(call)
+    answered
 }
 
 /// Writes a file for the person and says where.
@@ -74,7 +66,7 @@ pub fn run() {
     let built = tauri::Builder::default()
         .setup(|app| {
             let opened = data_folder(app.handle()).and_then(|folder| witnessmark_host::open(&folder));
-            app.manage(Door(Mutex::new(opened)));
+            app.manage(Line::new(Mutex::new(opened)));
             Ok(())
         })
         .invoke_handler(tauri::generate_handler![call, save_file, save_bytes])
