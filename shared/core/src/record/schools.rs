@@ -131,6 +131,16 @@ impl School {
         self.terms.iter().any(|term| term.device == *device)
     }
 
+    /// Devices whose records this school judges otherwise than `other`, an earlier or later state of it.
+    pub(super) fn differs(&self, other: Option<&Self>) -> Vec<DeviceId> {
+        let terms = self.terms.iter().filter(|term| other.is_none_or(|other| !other.terms.contains(term)));
+        let terms = terms.map(|term| term.device.clone());
+        let roots = |school: &Self| (school.root.clone(), school.root_from, school.former.clone());
+        let former = self.former.iter().map(|(device, ..)| device.clone()).chain([self.root.clone()]);
+        let moved = other.is_none_or(|other| roots(other) != roots(self));
+        terms.chain(former.filter(|_| moved)).collect()
+    }
+
     pub(super) fn admit(&mut self, record: &Record, body: MemberAdmitted) {
         self.end_terms(record, |term| term.device == body.device);
         self.terms.push(Term {
@@ -150,8 +160,9 @@ impl School {
     pub(super) fn follow(&mut self, record: &Record, device: &DeviceId) {
         let Some(term) = self.standing_term(&record.payload.device).cloned() else { return };
         if self.standing_term(device).is_none() {
+            let after = seen(record, device);
             let record = record.digest;
-            self.terms.push(Term { record, device: device.clone(), after: 0, upto: None, ..term });
+            self.terms.push(Term { record, device: device.clone(), after, upto: None, ..term });
         }
     }
 
