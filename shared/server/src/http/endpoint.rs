@@ -4,6 +4,7 @@
 use axum::handler::Handler;
 use axum::routing::{MethodFilter, MethodRouter, on};
 use schemars::{JsonSchema, Schema, SchemaGenerator};
+use serde::Deserialize;
 
 use super::Server;
 
@@ -28,17 +29,37 @@ pub(super) struct Param {
     pub(super) about: &'static str,
 }
 
+/// A count in a query.
+#[derive(Clone, Copy, Debug, Deserialize)]
+#[serde(try_from = "u64")]
+pub(super) struct Count(pub(super) u64);
+
+impl Count {
+    /// As far as every reader of JSON counts exactly.
+    pub(super) const MOST: u64 = (1 << 53) - 1;
+}
+
+impl TryFrom<u64> for Count {
+    type Error = &'static str;
+
+    fn try_from(count: u64) -> Result<Self, Self::Error> {
+        if count <= Self::MOST { Ok(Self(count)) } else { Err("no log is as long as that") }
+    }
+}
+
 /// What a parameter looks like.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Form {
-    /// A count.
+    /// A [`struct@Count`].
     Count,
     /// A SHA-256 digest, hexadecimal.
     Digest,
     /// One of these words.
     Words(&'static [&'static str]),
-    /// Any text of this pattern.
+    /// Any text of this pattern; any other is refused.
     Text(&'static str),
+    /// Any text; what isn't understood is passed over, as RFC 9110 wants it.
+    Any,
 }
 
 /// What is in a body.

@@ -7,7 +7,7 @@ use axum::response::{IntoResponse, Response};
 use serde::Deserialize;
 use witnessmark_sync::wire::LogLine;
 
-use super::endpoint::{Content, Endpoint, Form};
+use super::endpoint::{Content, Count, Endpoint, Form};
 use super::{HttpFault, Requester, Server};
 use crate::school::MOST;
 use crate::shelf::Line;
@@ -18,7 +18,7 @@ const BYTES: usize = 1024 * 1024;
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Asked {
-    from: u64,
+    from: Count,
     own: Option<Own>,
 }
 
@@ -47,7 +47,7 @@ async fn log(
     asked: Result<Query<Asked>, QueryRejection>,
     requester: Requester,
 ) -> Result<Response, HttpFault> {
-    let Query(Asked { from, own }) = asked?;
+    let Query(Asked { from: Count(from), own }) = asked?;
     let page = server
         .work(move |server| {
             let school = server.school();

@@ -7,7 +7,7 @@ use schemars::generate::SchemaSettings;
 use serde_json::{Map, Value, json};
 use witnessmark_sync::wire::WireFault;
 
-use super::endpoint::{Content, Endpoint, Form, Param, Who};
+use super::endpoint::{Content, Count, Endpoint, Form, Param, Who};
 use super::{HttpFault, Server, endpoints};
 
 /// How members sign, in words: OpenAPI has no scheme for it.
@@ -89,11 +89,11 @@ fn operation(endpoint: &Endpoint, schemas: &mut SchemaGenerator) -> Value {
 
 fn parameter(param: &Param) -> Value {
     let schema = match param.form {
-        // As far as every reader of JSON counts exactly.
-        Form::Count => json!({ "type": "integer", "minimum": 0, "maximum": 9_007_199_254_740_991_u64 }),
+        Form::Count => json!({ "type": "integer", "minimum": 0, "maximum": Count::MOST }),
         Form::Digest => json!({ "type": "string", "pattern": "^[0-9a-f]{64}$" }),
         Form::Words(words) => json!({ "type": "string", "enum": words }),
         Form::Text(pattern) => json!({ "type": "string", "pattern": pattern }),
+        Form::Any => json!({ "type": "string" }),
     };
     json!({
         "name": param.name,

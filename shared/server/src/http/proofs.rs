@@ -7,21 +7,21 @@ use serde::Deserialize;
 use witnessmark_core::record::Digest;
 use witnessmark_sync::wire::Proof;
 
-use super::endpoint::{Content, Endpoint, Form};
+use super::endpoint::{Content, Count, Endpoint, Form};
 use super::{HttpFault, Requester, Server};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Between {
-    from: u64,
-    to: u64,
+    from: Count,
+    to: Count,
 }
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Within {
     digest: Digest,
-    size: u64,
+    size: Count,
 }
 
 pub(super) fn endpoints() -> Vec<Endpoint> {
@@ -44,7 +44,7 @@ async fn consistency(
     asked: Result<Query<Between>, QueryRejection>,
     _: Requester,
 ) -> Result<Json<Proof>, HttpFault> {
-    let Query(Between { from, to }) = asked?;
+    let Query(Between { from: Count(from), to: Count(to) }) = asked?;
     let proof = server.work(move |server| server.school().consistency(from, to)).await?;
     proof.map(Json).ok_or_else(|| HttpFault::not_found("the log never had these lengths", HINT))
 }
@@ -54,7 +54,7 @@ async fn inclusion(
     asked: Result<Query<Within>, QueryRejection>,
     _: Requester,
 ) -> Result<Json<Proof>, HttpFault> {
-    let Query(Within { digest, size }) = asked?;
+    let Query(Within { digest, size: Count(size) }) = asked?;
     let proof = server.work(move |server| server.school().inclusion(digest, size)).await?;
     proof.map(Json).ok_or_else(|| HttpFault::not_found("the log of this length has no such record", HINT))
 }

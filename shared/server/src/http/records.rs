@@ -28,6 +28,9 @@ async fn records(
     Requester { sender, body, .. }: Requester,
 ) -> Result<Json<Pushed>, HttpFault> {
     as_it_is(&headers)?;
+    if body.is_empty() {
+        return Err(HttpFault::malformed("no records were sent", "Send them, one envelope a line."));
+    }
     let lines = body.iter().filter(|byte| **byte == b'\n').take(MOST.saturating_add(1)).count();
     if lines > MOST {
         let message = format!("there are more than {MOST} lines");

@@ -218,8 +218,10 @@ fn a_page_of_many_is_judged_as_one_by_one() {
 }
 
 #[test]
-fn compressed_bodies_and_endless_pages_are_refused() {
+fn compressed_bodies_endless_pages_and_none_are_refused() {
     let world = World::new(&Place::sqlite());
+    let none = world.post(&world.root.courier, "/v1/records", "");
+    assert_eq!(none.fault(), (400, "malformed".into()));
     let ask = Ask::new("POST", "/v1/records", world.now()).body("x").header("content-encoding", "gzip");
     assert_eq!(world.ask(ask.signed(&world.root.courier)).fault(), (415, "media".into()));
     let lines = "{}\n".repeat(2001);
