@@ -18,8 +18,8 @@ export function registered(here, name = "Field bramble", signatory = PERSON) {
 }
 
 /** A machine of the 125 class that is fit to fly: its critical limit entered, walked round. */
-export function fit(here, name) {
-  const machine = registered(here, name);
+export function fit(here, name, signatory) {
+  const machine = registered(here, name, signatory);
   const band = ["--low", "125 lbf.in", "--high", "130 lbf.in"];
   const source = ["--document", "Workshop manual of the Bramble 125, issue 3 (invented)", "--page", "41"];
   signed(here, "confirm-limit", machine, "head-nut-torque", ...band, ...source);

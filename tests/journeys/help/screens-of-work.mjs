@@ -62,7 +62,7 @@ const KEPT = [
       await pilot.on("tool-form");
     },
   ],
-  ["label", place("label", "label")],
+  ["code", place("code", "code")],
 ];
 
 const LOGGED = [

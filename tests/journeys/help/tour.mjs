@@ -1,7 +1,9 @@
-// All screens, one after the other, each in a test of its own: those of the walk, and those of the work.
+// All screens, one after the other, each in a test of its own: those of the walk, of the work and of a school.
 import { comesIn } from "./arrival.mjs";
 import { PHONE } from "./browser.mjs";
+import { Pilot } from "./pilot.mjs";
 import { FIRST, populate, SCREENS } from "./screens.mjs";
+import { populateSchool, SCHOOL_SCREENS } from "./screens-of-school.mjs";
 import { populateWork, WORK } from "./screens-of-work.mjs";
 import { world } from "./world.mjs";
 
@@ -19,7 +21,20 @@ async function tourOfTheWork(t, look, looks) {
   await through(t, here, WORK, populateWork(here, world(t)), look, looks);
 }
 
-export const TOURS = { walk: tourOfTheWalk, work: tourOfTheWork };
+/** The same with every screen of a school, each in front of the one who sees it so. */
+async function tourOfTheSchool(t, look, looks) {
+  const people = await populateSchool(t, looks);
+  for (const [name, show] of SCHOOL_SCREENS)
+    await t.test(name, async () => {
+      const everybody = Object.values(people).filter((one) => one instanceof Pilot);
+      for (const pilot of everybody) await pilot.page.setViewportSize(PHONE);
+      await Promise.all(everybody.filter((pilot) => pilot !== people.fresh).map(leave));
+      const pilot = await show(people);
+      await look(pilot.page, name);
+    });
+}
+
+export const TOURS = { walk: tourOfTheWalk, work: tourOfTheWork, school: tourOfTheSchool };
 
 async function through(t, here, screens, ids, look, looks) {
   const { pilot } = await comesIn(t, here, looks);

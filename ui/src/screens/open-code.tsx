@@ -5,7 +5,7 @@ import { type Kind, kindOf } from "../kinds";
 import { Page } from "../parts/page";
 import { Reader } from "../parts/reader";
 import { turnTo } from "../route";
-import { school } from "../school";
+import { lookAtSchool, school } from "../school";
 import { t } from "../words";
 
 /** What each kind leads to. */
@@ -20,10 +20,12 @@ const WAYS: Record<Kind, (text: string) => Promise<void>> = {
   },
   applicant: async (text) => {
     const who = await call("school-applicant", { text });
+    await lookAtSchool();
     // Only the root admits; anybody has devices of their own.
-    layReady(school.value?.root ? "admit/who" : "device/other", who);
-    layReady(school.value?.root ? "admit/answer" : "device/vouched", null);
-    turnTo("school", school.value?.root ? "admit" : "device");
+    const root = school.value?.root ?? false;
+    layReady(root ? "admit/who" : "device/other", who);
+    layReady(root ? "admit/answer" : "device/vouched", null);
+    turnTo("school", root ? "admit" : "device");
   },
   answer: async (text) => {
     layReady("school/answer", text);

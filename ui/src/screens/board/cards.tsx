@@ -18,7 +18,7 @@ export function Cards({ rows }: { rows: BoardRow[] }) {
           </a>
           {row.card.invented && <Invented />}
           <p><span class="strong">{row.card.verdict.headline}.</span> {row.first}</p>
-          <Open row={row} />
+          <Open row={row} but={row.first} />
           {row.due && <p><Due row={row} /></p>}
           <p class="soft">{row.owner} · {row.looked}</p>
         </li>

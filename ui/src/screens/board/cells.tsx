@@ -2,10 +2,11 @@
 import type { BoardRow } from "../../types";
 import { t } from "../../words";
 
-/** What is open, and what waits by somebody's signature. */
-export function Open({ row: { defects, watched, deferred, job } }: { row: BoardRow }) {
+/** What is open, and what waits by somebody's signature; but for what stands beside it already. */
+export function Open({ row, but }: { row: BoardRow; but?: string }) {
+  const { defects, watched, deferred, job } = row;
   const matters = (kind: string, words: string[]) =>
-    words.map((one, index) => (
+    words.filter((one) => !but?.startsWith(one)).map((one, index) => (
       <li key={kind + index}>
         <span class="strong">{t(`board-${kind}`)}</span> {one}
       </li>

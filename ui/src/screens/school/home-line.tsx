@@ -13,7 +13,7 @@ export function SchoolLine() {
   return (
     <a class="quiet" href={to("school")} data-test="school-line" data-state={sync.state}>
       <span class="grow">
-        <span class="strong">{now.school.name}</span>{" "}
+        <span class="block strong">{now.school.name}</span>{" "}
         <span class={lies ? "stop strong" : "soft"}>{sync.state === "none" ? t("sync-none-short") : sync.words}</span>{" "}
         {waiting && <span class={sync.stuck.length > 0 ? "strong" : "soft"}>{waiting}</span>}
       </span>
