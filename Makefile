@@ -39,7 +39,7 @@ setup-test: setup-shell
 
 ui/node_modules/.package-lock.json: ui/package-lock.json
 	cd ui && npm ci --no-audit --no-fund
-ui/dist/index.html: ui/node_modules/.package-lock.json $(shell find ui/src ui/public ui/index.html ui/vite.config.ts shared/catalogue/texts -type f 2>/dev/null)
+ui/dist/index.html: ui/node_modules/.package-lock.json $(shell find ui/src ui/board ui/public ui/index.html ui/board.html ui/vite.config.ts shared/catalogue/texts -type f 2>/dev/null)
 	cd ui && npm run --silent build
 ui: ui/dist/index.html
 

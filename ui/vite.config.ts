@@ -9,6 +9,8 @@ export default defineConfig({
     target: "es2022",
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // The app's screens, and the board that a school's server shows in a browser.
+    rolldownOptions: { input: ["index.html", "board.html"] },
   },
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
 });

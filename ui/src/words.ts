@@ -1,24 +1,23 @@
-// Every word of the screens' own, from the language's Fluent file.
+// Every word of the screens' own, from the languages' Fluent files.
 import { FluentBundle, FluentResource, type FluentVariable } from "@fluent/bundle";
 import { signal } from "@preact/signals";
 
-const files = import.meta.glob<string>("../../shared/catalogue/texts/*/ui.ftl", {
-  query: "?raw",
-  import: "default",
-  eager: true,
-});
-
 const FALLBACK = "en";
 
-const bundles = new Map(
-  Object.entries(files).map(([path, text]) => {
-    const language = path.split("/").at(-2) ?? FALLBACK;
+const bundles = new Map<string, FluentBundle>();
+
+/** Takes Fluent files by path: the language is the folder's name. */
+export function learn(files: Record<string, string>) {
+  for (const [path, text] of Object.entries(files)) {
+    const named = path.split("/").at(-2) ?? FALLBACK;
     // Isolation marks around every variable would stand between a number and its unit.
-    const bundle = new FluentBundle(language, { useIsolating: false });
+    const bundle = bundles.get(named) ?? new FluentBundle(named, { useIsolating: false });
     bundle.addResource(new FluentResource(text));
-    return [language, bundle] as const;
-  }),
-);
+    bundles.set(named, bundle);
+  }
+}
+
+learn(import.meta.glob<string>("../../shared/catalogue/texts/*/ui.ftl", { query: "?raw", import: "default", eager: true }));
 
 export const language = signal(FALLBACK);
 

@@ -91,7 +91,7 @@ impl Catalogue {
             sheets.insert(sheet.id.clone(), sheet);
         }
         // The screens' own words are read by the screens.
-        let spoken = under("texts/").filter(|(path, _)| !path.ends_with("/ui.ftl"));
+        let spoken = under("texts/").filter(|(path, _)| !is_of_screens(path));
         let texts = spoken.filter_map(|(path, content)| {
             let language = path.strip_prefix("texts/")?.split('/').next()?;
             Some((language, path, content))
@@ -165,6 +165,11 @@ impl Catalogue {
 }
 
 /// The first of several faults: one is enough to stop a start.
+/// Whether a file holds words that only the screens read, the app's or the board's.
+pub(crate) fn is_of_screens(path: &str) -> bool {
+    path.ends_with("/ui.ftl") || path.ends_with("/board.ftl")
+}
+
 fn first(faults: Vec<CatalogueFault>) -> Fault {
     faults.into_iter().next().map_or_else(|| Fault::internal("a fault without a fault"), Fault::from)
 }

@@ -8,6 +8,7 @@ use witnessmark_core::said::Said;
 use witnessmark_store::Tx;
 
 use super::place::{own, place, placed};
+use crate::catalogue::is_of_screens;
 use crate::house::House;
 use crate::validate::validate_files;
 use crate::views::{PublishFault, PublishFile, PublishPreview, SchoolView};
@@ -158,7 +159,7 @@ fn faults_of(files: &[PublishFile]) -> Result<Vec<PublishFault>, Fault> {
                 "name it like engines/x.toml or fragments/x.toml",
             ));
         }
-        if file.path.starts_with("texts/") && file.path.ends_with("/ui.ftl") {
+        if file.path.starts_with("texts/") && is_of_screens(&file.path) {
             faults.push(fault(file, "holds the screens' own words", "give the words of lists another file"));
         }
     }
