@@ -128,12 +128,14 @@ impl Tx<'_> {
     pub(crate) fn derive(&self, record: &Record) -> Result<(), StoreFault> {
         let Some(machine) = record.payload.machine else { return Ok(()) };
         self.mark(record)?;
+        // First: a change of trust folds anew what was folded under the old one.
+        let trust = self.trust()?;
         let mut history = self.history(machine)?.unwrap_or_default();
         if history.upto.as_ref().is_none_or(|upto| *upto < Place::of(record)) {
-            history.take(record, &*self.trust()?);
+            history.take(record, &trust);
         } else {
             // It came late: fold the machine's whole log, in the order all devices fold.
-            history = History::of(machine, &self.records_of(Some(machine))?, &*self.trust()?);
+            history = History::of(machine, &self.records_of(Some(machine))?, &trust);
         }
         self.keep(machine, &history)?;
         self.check_place(machine, record)
