@@ -10,6 +10,9 @@ use crate::merkle::{Frontier, consistent};
 use crate::note::Verifier;
 use crate::wire::{Proof, WireFault};
 
+/// Kinds of faults that say so.
+const NOT_IN: [&str; 2] = ["unknown-key", "not-a-member"];
+
 /// A request to be made. Whoever makes it signs it with the device's courier key, unless it is open.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Ask {
@@ -372,9 +375,10 @@ pub(super) fn proven<F>(
     Ok(consistent(frontier.size(), &frontier.root(), size, root, &proof.path).is_ok())
 }
 
-/// Whether the school hasn't let this device in.
+/// Whether the school hasn't let this device in; not, say, that its clock is off.
 pub(super) fn outside(answer: &Answer) -> bool {
-    matches!(answer.status, 401 | 403)
+    let fault = || serde_json::from_slice::<WireFault>(&answer.body).ok();
+    matches!(answer.status, 401 | 403) && fault().is_some_and(|fault| NOT_IN.contains(&fault.kind.as_str()))
 }
 
 /// The body of an answer that is one.
