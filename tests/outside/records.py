@@ -6,7 +6,6 @@
 Standards: RFC 7515 (JWS), RFC 7797 (unencoded payload), RFC 9864 (Ed25519), RFC 7638 (thumbprint).
 """
 
-import hashlib
 import json
 import pathlib
 import sys
@@ -14,6 +13,7 @@ import sys
 from jwcrypto import jwk, jws
 from jwcrypto.common import base64url_decode, base64url_encode, json_encode
 
+from author import Author, digest_of, json_lines
 from tally import check, done
 
 
@@ -85,7 +85,7 @@ def chains(lines: list) -> bool:
     by_place = {}
     for line in lines:
         payload = json.loads(line["payload"])
-        digest = hashlib.sha256(line["payload"].encode()).hexdigest()
+        digest = digest_of(line)
         by_place[payload["device"], payload.get("machine"), payload["of_seq"]] = (digest, payload)
     for (device, machine, place), (_, payload) in by_place.items():
         before = by_place.get((device, machine, place - 1))
@@ -97,53 +97,10 @@ def chains(lines: list) -> bool:
 
 
 def sign(file: str) -> None:
-    """A member record and a machine's, made with jwcrypto and Python's own JSON alone."""
-    key = jwk.JWK.generate(kty="OKP", crv="Ed25519")
-    device = key.thumbprint()
-    header = {"alg": "Ed25519", "b64": False, "crit": ["b64"], "kid": device}
-    machine = "01980000-0000-7000-8000-00000000abcd"
-    member = {
-        "person": "01980000-0000-7000-8000-000000000001",
-        "name": "An invented pilot, written by Python: äöü",
-        "key": json.loads(key.export_public()),
-        "invented": True,
-    }
-    described = {
-        "name": "Written elsewhere",
-        "engine": "bramble-125",
-        "fitted": {"reserve": ""},
-        "hours": 12.5,
-        "flights": 3,
-        "invented": True,
-    }
-    member["key"] = {name: member["key"][name] for name in ("crv", "kty", "x")}
-    facts = [("member", None, member, 1), ("machine", machine, described, 1)]
-    text, before = "", None
-    for seq, (kind, about, body, of_seq) in enumerate(facts, 1):
-        payload = {
-            "v": 1,
-            "kind": kind,
-            "id": f"01980000-0000-7000-8000-0000000000{seq:02}",
-            "device": device,
-            "seq": seq,
-            "of_seq": of_seq,
-            "seen": {},
-            "at": "2026-05-02T06:41:07+02:00",
-            "clock": {"ms": 1777696867000 + seq, "n": 0},
-            "body": body,
-        }
-        if about:
-            payload["machine"] = about
-        if before:
-            payload["prev"] = before
-        # RFC 8785 for these members: sorted, no white space, as UTF-8.
-        canonical = json.dumps(payload, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
-        before = hashlib.sha256(canonical.encode()).hexdigest()
-        token = jws.JWS(canonical)
-        token.allowed_algs = ["Ed25519"]
-        token.add_signature(key, protected=json.dumps(header))
-        text += json.dumps(json.loads(token.serialize()), ensure_ascii=False) + "\n"
-    pathlib.Path(file).write_text(text)
+    """A member record and a machine's, made with jwcrypto alone."""
+    author = Author("An invented pilot, written by Python: äöü")
+    author.describes("01980000-0000-7000-8000-00000000abcd", "Written elsewhere")
+    pathlib.Path(file).write_text(json_lines(author.lines), encoding="utf-8")
 
 
 def main() -> None:
