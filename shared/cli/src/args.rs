@@ -35,7 +35,7 @@ macro_rules! verbs {
 }
 
 // In the order of the help: from a bare machine to flying, then what follows a service, then
-// papers and files, then what authors and programs ask.
+// the school, then papers and files, then servers, then what authors and programs ask.
 verbs! {
     Demo demo;
     Machine machine;
@@ -53,6 +53,10 @@ verbs! {
     Tool tool;
     Component component;
     Person person;
+    School school;
+    Sync sync;
+    Receipts receipts;
+    Refused refused;
     ConfirmLimit confirm_limit;
     Correct correct;
     PutAside put_aside;
@@ -61,8 +65,13 @@ verbs! {
     Csv csv;
     Calendar calendar;
     Export export;
+    Import import;
     Verify verify;
     ServeUi serve_ui;
+    Server server;
+    Backup backup;
+    Restore restore;
+    BoardPassphrase board_passphrase;
     Compute compute;
     Validate validate;
     Rebuild rebuild;

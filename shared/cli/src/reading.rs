@@ -1,4 +1,7 @@
-//! Values and days as a person types them.
+//! Values, days and texts as a person gives them.
+
+use std::io::Read;
+use std::path::Path;
 
 use chrono::NaiveDate;
 use witnessmark_app::Fault;
@@ -20,6 +23,23 @@ pub fn quantity(text: &str, usual: Option<Unit>) -> Result<Quantity, Fault> {
 /// Reads a day as `2026-05-02`.
 pub fn day(text: &str) -> Result<NaiveDate, Fault> {
     text.trim().parse().map_err(|_| Fault::new("day").text("day", text))
+}
+
+/// The text itself, or with `@` the file that holds it; `@-` is standard input.
+pub fn text(given: &str) -> Result<String, Fault> {
+    let Some(file) = given.strip_prefix('@') else { return Ok(given.to_owned()) };
+    Ok(String::from_utf8_lossy(&bytes(Path::new(file))?).trim().to_owned())
+}
+
+/// A file, or standard input for `-`.
+pub fn bytes(file: &Path) -> Result<Vec<u8>, Fault> {
+    let read = if file.as_os_str() == "-" {
+        let mut bytes = Vec::new();
+        std::io::stdin().lock().read_to_end(&mut bytes).map(|_| bytes)
+    } else {
+        std::fs::read(file)
+    };
+    read.map_err(|why| Fault::new("file").text("file", file.display()).text("why", why))
 }
 
 fn named(name: &str) -> Option<Unit> {

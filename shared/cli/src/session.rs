@@ -8,6 +8,9 @@ use witnessmark_host::System;
 
 use crate::voice::Voice;
 
+/// A server's name among the platform's data folders.
+const SERVER_FOLDER: &str = "org.witnessmark.server";
+
 /// One run.
 pub struct Session {
     data: Option<PathBuf>,
@@ -30,6 +33,14 @@ impl Session {
     /// The day it is, where this runs.
     pub fn today() -> NaiveDate {
         System::new().now().date_naive()
+    }
+
+    /// The folder of a server's data: what was given, or one beside the app's own.
+    pub fn server_folder(&self) -> Result<PathBuf, Fault> {
+        match &self.data {
+            Some(folder) => Ok(folder.clone()),
+            None => Ok(dirs::data_dir().ok_or_else(|| Fault::new("no-data-folder"))?.join(SERVER_FOLDER)),
+        }
     }
 
     /// The app over the data folder.

@@ -53,6 +53,12 @@ impl Voice {
         }
     }
 
+    /// Asks for a yes; anything else, and nobody there to say it, is a no.
+    pub fn agreed(self, prompt: &str) -> Result<(), Fault> {
+        let said = if self.json { None } else { self.ask(prompt)? }.unwrap_or_default().to_lowercase();
+        if ["y", "yes"].contains(&said.as_str()) { Ok(()) } else { Err(Fault::new("not-agreed")) }
+    }
+
     /// Asks, and reads one line; none when the input ended.
     pub fn ask(self, prompt: &str) -> Result<Option<String>, Fault> {
         let unreadable =

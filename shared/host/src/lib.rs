@@ -10,7 +10,7 @@ use chrono::{DateTime, FixedOffset, Local};
 use keychain::SystemKeychain;
 use witnessmark_app::{Fault, Keychain, Platform};
 
-pub use net::{Asking, Door, Line, Net};
+pub use net::{Asking, Door, Line, Net, address};
 pub use open::{open, save_bytes, save_file};
 
 /// The app's name among the platform's data folders: the same for every face, so that a machine
@@ -26,6 +26,11 @@ impl System {
     /// The platform, with its keychain if it has one that answers.
     pub fn new() -> Self {
         Self { keychain: SystemKeychain::connect() }
+    }
+
+    /// The platform without its keychain, for what keeps no secret.
+    pub fn bare() -> Self {
+        Self { keychain: None }
     }
 }
 

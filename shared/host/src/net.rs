@@ -1,7 +1,7 @@
 //! The network, as the app asks for it. For the screens: nothing is pushed to them; the call
 //! `school` (its `sync`) tells at any time how it stands, and costs no network.
 
-mod address;
+pub mod address;
 mod asked;
 mod door;
 mod line;

@@ -6,7 +6,7 @@ use chrono::DateTime;
 use uuid::Uuid;
 use witnessmark_core::attention::{hurried, median};
 use witnessmark_core::list::{Ask, ListPoint, Meaning, Seen, judge};
-use witnessmark_core::record::{Body, Digest, Earlier, Finding, Inspection, Left, SteppedBack};
+use witnessmark_core::record::{Body, Digest, Earlier, Finding, Inspection, Left, SigningSeed, SteppedBack};
 use witnessmark_core::said::Said;
 use witnessmark_store::{DraftState, Tx};
 
@@ -206,9 +206,14 @@ impl House {
 
     /// The verdict that signing now would give: the history taken further by an unsigned record.
     pub(crate) fn preview_of(&self, tx: &Tx<'_>, machine: Uuid, body: &Body) -> Result<VerdictView, Fault> {
-        let own = identity::signatory(tx)?.ok_or_else(|| Fault::new("not-begun"))?;
-        let author = tx.author(&own.device, Some(machine))?;
-        let record = author.preview(body, Some(machine), self.now(), own.device)?;
+        // On the command line a list may be walked before the first start: a stand-in says then what its
+        // author will say.
+        let device = match identity::signatory(tx)? {
+            Some(own) => own.device,
+            None => SigningSeed::from_bytes(&[0; 32]).device(),
+        };
+        let author = tx.author(&device, Some(machine))?;
+        let record = author.preview(body, Some(machine), self.now(), device)?;
         let mut history = self.known(tx, machine)?;
         history.take(&record, &*tx.trust()?);
         let mut verdict = self.verdict(tx, machine, &history, &self.people(tx)?)?;

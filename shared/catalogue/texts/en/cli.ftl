@@ -9,6 +9,8 @@ help-machine-add = Register a machine (signed)
 help-machine-change = Describe a machine anew (signed); what you do not give stays as it was
 help-machine-list = List all machines, those that need you first
 help-machine-engines = List the engine types, and the parts of a machine with each
+help-machine-enrol = Put a machine of yours under the school's roles (signed)
+help-machine-withdraw = Take a machine out of the school (signed)
 help-points = Show the points of a machine's list, with their answers
 help-walk = Walk a list point by point, and sign it (exit 1: grounded)
 help-verdict = Say whether a machine may fly, and why (exit 1: grounded)
@@ -47,6 +49,31 @@ help-component-off = Take a component off a machine (signed)
 help-person = Other people who sign in this data folder
 help-person-add = Add another person, with a key and PIN of their own
 help-person-list = List the other people
+help-person-begin = Begin in this data folder as another device of yours, by the code from your first one
+help-school = A school: found it, join it, its members, its lists, its board
+help-school-create = Found a school (signed); this data folder becomes its root
+help-school-show = Show the school as this device knows it
+help-school-code = Print the text that this device shows to be admitted
+help-school-admit = Admit a device by the text that it shows, or one that waits at the server (signed)
+help-school-waiting = List those who wait at the server to be admitted
+help-school-join = Join by the text that the root shows back, or by the server's address (signed)
+help-school-leave = Leave the school (signed); your machines go with you
+help-school-members = List everybody who is or was a member, with their devices
+help-school-role = Give a member another role or last day (signed)
+help-school-end = End a membership (signed); what the person signed stands
+help-school-revoke = End the key of a lost phone (signed)
+help-school-hand-over = Hand the root over to a member's device (signed)
+help-school-vouch = Sign that another device is yours too, and print the text to show it
+help-school-file = Write what a server needs to serve this school
+help-school-publish = Publish lists or data sheets to the members (signed; exit 1: something is wrong with them)
+help-school-board = Show every machine of the school, those that need a person first
+help-school-sign-in = Confirm that it is you who signs in at the school's board
+help-school-sign = Read what was prepared at the board, and sign it (with --json exit 1: only read; --agreed signs)
+help-sync = Exchange records with the school's server (exit 1: the school has not admitted this device yet)
+help-receipts = Check all that the server signed for (exit 1: it does not fit)
+help-receipts-code = Print the text to compare with another member
+help-receipts-compare = Compare what another member shows: does the server tell you both the same?
+help-refused = List what came from a server and is no record
 help-confirm-limit = Sign a limit as the maker's manual has it
 help-correct = Sign a later word on a finding; the first one stays as it was signed
 help-put-aside = Close a list without signing it; its answers are kept, unsigned
@@ -55,8 +82,13 @@ help-label = Write a label to stick on a machine, as PDF; its code opens the mac
 help-csv = Write everything of a machine as a table (CSV)
 help-calendar = Write what falls due on a machine as a calendar file (iCalendar)
 help-export = Write a machine's records to a file that anybody can verify
+help-import = Take the records of a file (exit 1: a line was not taken)
 help-verify = Check files of records with nothing but the files (exit 1: something is wrong)
 help-serve-ui = Show the screens in a browser on this machine
+help-server = Serve a school: exchange its members' records, show its board (until told to stop)
+help-backup = Write all that a server keeps to a file, while it runs
+help-restore = Fill an empty server from a backup: all of it, or nothing
+help-board-passphrase = Set the passphrase with which somebody may look at the board, or take it away
 help-compute = Compute one thing: JSON from standard input, JSON to standard output
 help-validate = Check data sheets, lists of points, assembly graphs, words and drawings (exit 1: something is wrong)
 help-rebuild = Derive everything anew from the signed records
@@ -138,6 +170,37 @@ help-arg-paper = The paper's size
 help-arg-bundles = Files of records; - for standard input
 help-arg-sheets = Files of the catalogue; without any, the program's own catalogue
 help-arg-computation = Which one; an unknown name lists them all
+help-arg-all = Write everything of this data folder to this file; - for standard output
+help-arg-brought = A file of records; - for standard input
+help-arg-put-away = Put this line away, after you have looked into it
+help-arg-code = The text from the other device, or @FILE that holds it; @- for standard input
+help-arg-board-code = The text of the board's code, or @FILE that holds it; @- for standard input
+help-arg-agreed = Sign without being asked again: you have read it
+help-arg-join = The text that the root shows back (or @FILE that holds it), or the server's address
+help-arg-school-code = The school's code as somebody of the school reads it out; without it you are asked
+help-arg-school-name = What people call the school
+help-arg-school-file = The file to write; - for standard output
+help-arg-waiting = One who waits at the server: their code, or their name (then you are asked to compare the code)
+help-arg-role = What the person may do
+help-arg-until = The last day of it, as 2026-04-30; open without
+help-arg-member = The member's name, or the beginning of it
+help-arg-device = The device's code, or its holder's name if they have only one; “school members” lists them
+help-arg-why-end = Why it ends, in a few words
+help-arg-publication = What members know these files by; the same title again is its next version
+help-arg-publish-files = Files as they lie in the catalogue: …/engines/x.toml, …/fragments/x.toml, …/texts/en/x.ftl
+help-arg-publish-note = What is new
+help-arg-database = The server's database: postgres://…; without it, a file in the data folder
+help-arg-listen = Where to listen
+help-arg-founding-file = What “school file” wrote; needed at the first start only
+help-arg-public-address = The address by which devices know the server, as https://school.example
+help-arg-tls-cert = The certificate and those between it and a root (PEM)
+help-arg-tls-key = The certificate's key (PEM)
+help-arg-plain-http = Unencrypted although other machines can reach it: for closed networks only
+help-arg-behind-proxy = A proxy stands before it, passes Host on and tells whom it asks for (X-Forwarded-For)
+help-arg-backup-to = The file to write; none that is there is written over
+help-arg-backup-from = The backup
+help-arg-passphrase-file = A file whose first line is the passphrase; - for standard input
+help-arg-off = Nobody looks by passphrase any more
 help-arg-port = The port; 0 takes any that is free (7420 if it is free, else any)
 
 ## Signing
@@ -299,6 +362,67 @@ cli-component-fitted = Fitted and signed.
 cli-component-moved = Taken off, fitted to the other machine, and signed.
 cli-component-taken-off = Taken off and signed.
 
+## The school
+
+cli-begun-as = { $name } signs in this data folder too. Next: “school code”, shown to the first device (“school vouch”).
+cli-no-school = This device belongs to no school.
+cli-own-code = This device's code: { $code }
+cli-school-code = The school's code: { $code }
+cli-school-role = You are: { $role }
+cli-school-root = You are: { $role}; this device is the school's root
+cli-school-address = Server: { $address }
+cli-members = Members:
+cli-enrolled-machines = Machines under the school:
+cli-published = Published:
+cli-published-version = { $title }, version { $version }
+cli-superseded = {" "}(no longer used)
+cli-device = device { $code }
+cli-device-root = device { $code }, the school's root
+cli-device-ended = device { $code }, its key was ended
+cli-to-send = Waiting to be sent: { $records ->
+    [one] one record
+   *[other] { $records } records
+  }{ $photos ->
+    [0] .
+    [one] {", "}one picture.
+   *[other] {", "}{ $photos } pictures.
+  }
+cli-stuck = Not taken by the server: { $kind }. { $words }
+cli-applicant = { $name }, code { $code }
+cli-code-shown = Show this text to the other device, and read out this code: { $code }
+cli-answer = Signed. Show this text back; it is taken with “school join”.
+cli-admitted = Admitted and signed.
+cli-nobody-waits = Nobody waits to be admitted.
+cli-prompt-applicant = { $name } waits. Do they read out this code: { $code }? (y/n) >
+cli-prompt-school = This is “{ $name }”. Does the school read out this code: { $code }? (y/n) >
+cli-prompt-sign = Sign it? (y/n) >
+cli-left-school = Left and signed. Your machines are yours alone again.
+cli-enrolled = Under the school, signed.
+cli-withdrawn = Taken out of the school, signed.
+cli-desk-where = { $school }, { $address }
+cli-signed-in = Signed in. Go on at the board.
+cli-draft-signed = Signed.
+cli-receipts-code = Show this text to another member; it is compared with “receipts compare”.
+cli-none-refused = Nothing was refused.
+cli-board-second = Waiting for another person's eyes:
+cli-board-owner = of { $name }
+cli-board-job = Work not released: { $title }
+
+## The server
+
+cli-server-listens = The school's server answers at
+cli-backed-up = Backed up to { $file }, and checked.
+cli-restored = Restored from { $file }.
+cli-backup-has = School { $school }: { $records ->
+    [one] one record
+   *[other] { $records } records
+  }, { $photos ->
+    [one] one picture
+   *[other] { $photos } pictures
+  }.
+cli-passphrase-set = The passphrase is set. It lets look at the board, and sign nothing; whoever came in by an older one is out.
+cli-passphrase-off = Nobody looks at the board by passphrase any more.
+
 ## Verdicts and records
 
 cli-state-fit = fit
@@ -346,6 +470,36 @@ fault-pin-file-empty = There is no PIN in { $file }.
     .hint = Its first line must be the PIN, and nothing else.
 fault-answer-unreadable = The answer to “{ $point }” cannot be read: { $why }
     .hint = Give the answer's id, or {"{"} "value": 4, "unit": "L" {"}"}; with a note, {"{"} "answer": "…", "note": "…" {"}"}; a joint tightened, {"{"} "tool": "…", "eighths": [1, 1, 1, 1] {"}"}.
+fault-not-agreed = This was not agreed to: nothing was signed.
+    .hint = Compare or read first; then run it again and say y. With --json give the code itself, or --agreed.
+fault-school-other = The school at that address is “{ $name }” with code { $code }, not { $given }.
+    .hint = Ask the school for its address and its code again.
+fault-server-no-school = This server has no school yet.
+    .hint = Write its file on the root's device with “school file -o FILE”, and give it with --school FILE.
+fault-server-several-schools = This database has more than one school.
+    .hint = Give each server a database of its own.
+fault-server-not-a-school = The school's file cannot be used: { $why }
+    .hint = Write it anew on the root's device with “school file -o FILE”.
+fault-server-other-school = This server serves school { $here }, not { $given }.
+    .hint = Give the other school a server with a data folder of its own.
+fault-server-in-the-open = Other machines can reach { $address }, and nothing there would be encrypted.
+    .hint = Give --tls-cert and --tls-key, or listen on 127.0.0.1 behind a proxy that has a certificate. Where the network is closed to others, say --plain-http.
+fault-server-certificate = The certificate or its key cannot be used: { $why }
+    .hint = Both are PEM files, and belong together.
+fault-server-stopped = The server stopped: { $why }
+    .hint = Nothing that was acknowledged is lost; start it again.
+fault-server-damaged = The server's data are damaged: { $why }
+    .hint = Leave them as they are, and restore the latest backup into a new data folder.
+fault-server-database = The server's database: { $why }
+    .hint = Put that right and try again; nothing is half done.
+fault-restore-not-empty = There are records already where the backup should go.
+    .hint = Restore into a new data folder or a new database.
+fault-backup-exists = { $file } is there already.
+    .hint = Name another file: a backup is never written over.
+fault-not-a-backup = { $file } is no backup: { $why }
+    .hint = Give a file that “backup” wrote.
+fault-passphrase-short = A passphrase has at least { $least } letters.
+    .hint = Take some words that do not belong together.
 fault-none-to-name = There is no “{ $what }”: none is here yet.
     .hint = Add one first; “--help” shows how.
 fault-not-named = There is no “{ $what }” among these: { $known }

@@ -33,6 +33,7 @@ pub mod demo;
 pub mod due;
 pub mod export;
 pub mod flight;
+pub mod import;
 pub mod job;
 pub mod label;
 pub mod machine;
@@ -41,17 +42,24 @@ pub mod points;
 pub mod print;
 pub mod put_aside;
 pub mod rebuild;
+pub mod receipts;
 pub mod record;
+pub mod refused;
 pub mod release;
+pub mod school;
 pub mod second_look;
 pub mod serve_ui;
+pub mod server;
 pub mod show;
+pub mod sync;
 pub mod tool;
 pub mod validate;
 pub mod verdict;
 pub mod verify;
 pub mod walk;
 
+// A server's other verbs stand on the first level, where one looks for them.
+pub use server::{backup, passphrase as board_passphrase, restore};
 use witnessmark_core::list::Meaning;
 
 /// The words of a meaning.

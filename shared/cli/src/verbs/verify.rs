@@ -1,6 +1,5 @@
 //! `verify`: checks files of records with nothing but the files. Exit 1 when anything is wrong.
 
-use std::io::Read;
 use std::path::{Path, PathBuf};
 
 use serde::Serialize;
@@ -8,6 +7,7 @@ use witnessmark_app::views::VerifyView;
 use witnessmark_app::{App, Fault};
 use witnessmark_core::said::Said;
 
+use crate::reading;
 use crate::reply::Reply;
 use crate::session::Session;
 
@@ -43,14 +43,7 @@ pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
 
 /// The file, or standard input for `-`. Bytes that are no text make their line unreadable, not the file.
 fn read(file: &Path) -> Result<String, Fault> {
-    let bytes = if file.as_os_str() == "-" {
-        let mut bytes = Vec::new();
-        std::io::stdin().lock().read_to_end(&mut bytes).map(|_| bytes)
-    } else {
-        std::fs::read(file)
-    };
-    let bytes = bytes.map_err(|why| Fault::new("file").text("file", file.display()).text("why", why))?;
-    Ok(String::from_utf8_lossy(&bytes).into_owned())
+    Ok(String::from_utf8_lossy(&reading::bytes(file)?).into_owned())
 }
 
 fn in_words(app: &App, file: &File) -> String {

@@ -13,6 +13,19 @@ const PLAIN: &str = "WITNESSMARK_PLAIN_HTTP";
 /// # Errors
 /// [`Fault`]: no such address; one that would be asked unencrypted.
 pub(super) fn normal(typed: &str) -> Result<String, Fault> {
+    let address = read(typed)?;
+    if may_be_asked(&address) {
+        Ok(address)
+    } else {
+        Err(Fault::new("server-plain").text("address", address))
+    }
+}
+
+/// The same for a server's own public address: whether it is encrypted is its own affair.
+///
+/// # Errors
+/// [`Fault`]: no such address.
+pub fn read(typed: &str) -> Result<String, Fault> {
     let typed = typed.trim();
     let bad = || Fault::new("server-address").text("address", typed);
     let whole = if typed.contains("://") { typed.to_owned() } else { format!("https://{typed}") };
@@ -25,12 +38,7 @@ pub(super) fn normal(typed: &str) -> Result<String, Fault> {
     if !bare || !matches!(url.scheme(), "http" | "https") || url.host_str().is_none() {
         return Err(bad());
     }
-    let address = url.origin().ascii_serialization();
-    if may_be_asked(&address) {
-        Ok(address)
-    } else {
-        Err(Fault::new("server-plain").text("address", address))
-    }
+    Ok(url.origin().ascii_serialization())
 }
 
 /// Whether what goes there is encrypted, or stays on this machine.

@@ -1,10 +1,12 @@
-//! `machine`: registering machines, describing them anew, listing them.
+//! `machine`: registering machines, describing them anew, listing them, putting them under a school.
 
 mod add;
 mod change;
 mod described;
 mod engines;
+mod enrol;
 mod list;
+mod withdraw;
 
 use witnessmark_app::App;
 use witnessmark_app::views::MachineCard;
@@ -15,6 +17,8 @@ super::group! {
     Change change;
     List list;
     Engines engines;
+    Enrol enrol;
+    Withdraw withdraw;
 }
 
 /// A machine in a few lines: what it is called, its id, its engine, its verdict.

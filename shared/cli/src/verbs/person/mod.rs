@@ -1,6 +1,7 @@
 //! `person`: other people who sign in this data folder, each with a key and PIN of their own.
 
 mod add;
+mod begin;
 mod list;
 
 use witnessmark_app::views::SecondPerson;
@@ -11,6 +12,7 @@ use crate::naming;
 super::group! {
     Add add;
     List list;
+    Begin begin;
 }
 
 /// The person that is meant.

@@ -5,8 +5,8 @@ use witnessmark_app::Fault;
 use witnessmark_core::said::Said;
 
 use super::joints::Joints;
-use super::text;
 use crate::pin::Signing;
+use crate::reading;
 use crate::reply::Reply;
 use crate::session::Session;
 
@@ -23,7 +23,7 @@ pub struct Args {
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
     let pin = args.signing.source(session)?;
     let voice = session.voice().beside();
-    let text = text(&args.text)?;
+    let text = reading::text(&args.text)?;
     let app = session.open()?;
     let asked = app.second_look_open(text.clone())?;
     if asked.own {

@@ -3,7 +3,7 @@
 use witnessmark_app::Fault;
 use witnessmark_core::said::Said;
 
-use super::text;
+use crate::reading;
 use crate::reply::Reply;
 use crate::session::Session;
 use crate::verbs::job;
@@ -16,7 +16,7 @@ pub struct Args {
 }
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
-    let text = text(&args.text)?;
+    let text = reading::text(&args.text)?;
     let app = session.open()?;
     let machine = app.find_machine(&args.machine)?;
     let page = app.second_look_take(machine, text)?;

@@ -11,6 +11,11 @@ pub fn are_there() -> bool {
     UI.get_file("index.html").is_some()
 }
 
+/// The bytes of a file of it.
+pub fn bytes(path: &str) -> Option<&'static [u8]> {
+    UI.get_file(path).map(include_dir::File::contents)
+}
+
 /// The file at a path of the address.
 pub fn get(path: &str) -> Option<Response> {
     let path = match path.trim_start_matches('/') {

@@ -14,6 +14,7 @@ use witnessmark_app::{App, Fault};
 
 use crate::reply::{self, Reply};
 use crate::session::Session;
+pub use files::bytes as screen;
 use gate::Gate;
 
 /// How long open requests may take to end once the server was told to stop.
