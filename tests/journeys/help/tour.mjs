@@ -1,9 +1,10 @@
-// All screens, one after the other, each in a test of its own: those of the walk, of the work and of a school.
+// All screens, one after the other, each in a test of its own: those of the walk, of the work, of a school and its server.
 import { comesIn } from "./arrival.mjs";
 import { PHONE } from "./browser.mjs";
 import { Pilot } from "./pilot.mjs";
 import { FIRST, populate, SCREENS } from "./screens.mjs";
 import { populateSchool, SCHOOL_SCREENS } from "./screens-of-school.mjs";
+import { populateServer, SERVER_SCREENS } from "./screens-of-server.mjs";
 import { populateWork, WORK } from "./screens-of-work.mjs";
 import { world } from "./world.mjs";
 
@@ -22,9 +23,13 @@ async function tourOfTheWork(t, look, looks) {
 }
 
 /** The same with every screen of a school, each in front of the one who sees it so. */
-async function tourOfTheSchool(t, look, looks) {
-  const people = await populateSchool(t, looks);
-  for (const [name, show] of SCHOOL_SCREENS)
+const tourOfTheSchool = async (t, look, looks) => among(t, SCHOOL_SCREENS, await populateSchool(t, looks), look);
+
+/** The same with every way in which a school may stand with its server. */
+const tourOfTheServer = async (t, look, looks) => among(t, SERVER_SCREENS, await populateServer(t, looks), look);
+
+async function among(t, screens, people, look) {
+  for (const [name, show] of screens)
     await t.test(name, async () => {
       const everybody = Object.values(people).filter((one) => one instanceof Pilot);
       for (const pilot of everybody) await pilot.page.setViewportSize(PHONE);
@@ -34,7 +39,7 @@ async function tourOfTheSchool(t, look, looks) {
     });
 }
 
-export const TOURS = { walk: tourOfTheWalk, work: tourOfTheWork, school: tourOfTheSchool };
+export const TOURS = { walk: tourOfTheWalk, work: tourOfTheWork, school: tourOfTheSchool, server: tourOfTheServer };
 
 async function through(t, here, screens, ids, look, looks) {
   const { pilot } = await comesIn(t, here, looks);

@@ -585,7 +585,7 @@ device-done = Done
 
 school = School
 school-over = { $role ->
-    [empty] Member
+    [empty] Not admitted yet
    *[other] { $role }
   }{ $root ->
     [yes] {" · this device is the root: it admits members"}
@@ -628,11 +628,11 @@ leave-sign = Sign that I leave
 ## A school by its server’s address
 
 address = Address of the server
-address-hint = As the school tells it, such as https://school.example
+address-hint = As the school tells it. It begins with https://
 address-what = The server shows its school first. Nothing is sent or signed before you have compared it.
 address-look = Look who is there
 address-busy = Asking…
-address-says = { $address } says that it serves
+address-says = A server says that it serves
 address-root = Its root is held by { $name }.
 address-compare = The school’s code
 address-compare-how = Compare it with what the school tells you in another way: on paper, or read out by somebody there. Another code is another school.
@@ -797,9 +797,9 @@ stuck-retry = Send them again
 truth = Does the server tell the truth?
 truth-what = { $count ->
     [0] The server has signed for nothing yet.
-    [one] This device has the server’s signed word for one record.
-   *[other] This device has the server’s signed word for { $count } records, each one in its place.
-  } No server can drop or change one of them unnoticed.
+    [one] This device has the server’s signed word for one record. It cannot be dropped or changed unnoticed.
+   *[other] This device has the server’s signed word for { $count } records, each in its place. None of them can be dropped or changed unnoticed.
+  }
 truth-check = Check all of it
 truth-busy = Checking…
 truth-proof = The proof

@@ -22,7 +22,8 @@ export function Follow() {
   const anew = () => setCard(null);
   if (card)
     return (
-      <Page screen="school-card" title={card.school.name} over={t("address-says", { address: card.school.address ?? address })} back={back}>
+      <Page screen="school-card" title={card.school.name} over={t("address-says")} back={back}>
+        <p class="mono">{card.school.address ?? address}</p>
         {card.school.invented && <span class="invented">{t("invented")}</span>}
         <p>{t("address-root", { name: card.root })}</p>
         <Spoken code={card.school.code} words={t("address-compare")} test="school-code" />

@@ -15,7 +15,7 @@ export function SchoolLine() {
       <span class="grow">
         <span class="block strong">{now.school.name}</span>{" "}
         <span class={lies ? "stop strong" : "soft"}>{sync.state === "none" ? t("sync-none-short") : sync.words}</span>{" "}
-        {waiting && <span class={sync.stuck.length > 0 ? "strong" : "soft"}>{waiting}</span>}
+        {waiting && <span class={`block ${sync.stuck.length > 0 ? "strong" : "soft"}`}>{waiting}</span>}
       </span>
     </a>
   );

@@ -27,7 +27,7 @@ function Member({ view, name }: { view: SchoolView; name: string }) {
     <Page
       screen="school"
       title={name}
-      over={t("school-over", { role: view.role_words, root: view.root ? "yes" : "no" })}
+      over={t("school-over", { role: view.role ? view.role_words : "empty", root: view.root ? "yes" : "no" })}
       back={{ href: "#/", words: t("to-machines") }}
       picture={<Standing view={view} />}
       foot={

@@ -17,6 +17,7 @@ export function ServerScreen() {
   const back = { href: to("school"), words: value?.school?.name ?? t("school") };
   if (!value) return <Waiting screen="server" fault={fault} again={again} back={back} />;
   const address = value.school?.address;
+  const lies = value.sync.state === "distrusted";
   const round = () =>
     sync.act(async () => {
       try {
@@ -30,11 +31,11 @@ export function ServerScreen() {
     <Page
       screen="server"
       title={t("server-title")}
-      over={address ?? t("server-none")}
+      over={address ? <span class="mono">{address}</span> : t("server-none")}
       back={back}
       picture={<SyncCard sync={value.sync} />}
       foot={
-        address ? (
+        lies ? undefined : address ? (
           <>
             <FaultNote fault={sync.fault?.kind === "server-unreachable" ? null : sync.fault} />
             <button type="button" class="go" aria-disabled={sync.busy} onClick={round} data-test="sync-now">
@@ -48,7 +49,7 @@ export function ServerScreen() {
     >
       <p role="status" class="unseen">{sync.busy ? t("sync-busy") : value.sync.words}</p>
       <Stuck sync={value.sync} />
-      {address && <Truth lies={value.sync.state === "distrusted"} sync={value.sync} />}
+      {address && <Truth lies={lies} sync={value.sync} />}
       <nav class="links" aria-label={t("machines-more")}>
         <a href={to("school", "refused")} data-test="to-refused">{t("refused")}</a>
         {address && <a href={to("school", "address")} data-test="to-address">{t("address-change")}</a>}
