@@ -9,6 +9,7 @@ use std::net::TcpStream;
 use std::process::{Child, Command, Stdio};
 
 use common::{Desk, Ran};
+use rcgen::{BasicConstraints, CertificateParams, IsCa, Issuer, KeyPair};
 use serde_json::{Value, json};
 use witnessmark_app::DeskSend;
 
@@ -39,8 +40,12 @@ impl Drop for Server {
 
 impl Server {
     fn start(founding: &str) -> Self {
+        Self::with(founding, &[])
+    }
+
+    fn with(founding: &str, more: &[&str]) -> Self {
         let desk = Desk::new();
-        let args = ["server", "--listen", "127.0.0.1:0", "--school", founding, "--json"];
+        let args = [&["server", "--listen", "127.0.0.1:0", "--school", founding, "--json"], more].concat();
         let mut child = desk.command(&args).stdout(Stdio::piped()).stderr(Stdio::null()).spawn().unwrap();
         let mut line = String::new();
         BufReader::new(child.stdout.take().unwrap()).read_line(&mut line).unwrap();
@@ -234,6 +239,42 @@ fn a_backup_of_a_running_server_is_restored_once() {
     let short = other.write("short", "short\n");
     assert_eq!(other.run(&["board-passphrase", &short, "--json"]).kind(), "passphrase-short");
     assert_eq!(other.json(&["board-passphrase", "--off"])["set"], false);
+}
+
+/// A certificate for this machine's own address, and the one that signed it.
+fn certificates(desk: &Desk) -> (String, String, String) {
+    let mut own = CertificateParams::new(Vec::new()).unwrap();
+    own.is_ca = IsCa::Ca(BasicConstraints::Unconstrained);
+    let root = KeyPair::generate().unwrap();
+    let signer = own.self_signed(&root).unwrap();
+    let key = KeyPair::generate().unwrap();
+    let issuer = Issuer::new(own, root);
+    let cert = CertificateParams::new(vec!["127.0.0.1".into()]).unwrap().signed_by(&key, &issuer).unwrap();
+    let file = |name: &str, text: String| desk.write(name, &text);
+    (file("cert.pem", cert.pem()), file("key.pem", key.serialize_pem()), file("ca.pem", signer.pem()))
+}
+
+#[test]
+fn a_server_with_a_certificate_of_its_own_is_asked_only_where_that_is_trusted() {
+    let root = Desk::new();
+    done(&root, &["school", "create", "Invented school", "--signatory", "Invented root"]);
+    let file = root.path("founding.jsonl");
+    assert_eq!(root.run(&["school", "file", "-o", &file]).code, 0);
+    let (cert, key, ca) = certificates(&root);
+    let server = Server::with(&file, &["--tls-cert", &cert, "--tls-key", &key]);
+    assert!(server.address.starts_with("https://127.0.0.1:"), "{}", server.address);
+    let join = ["school", "join", &server.address];
+    assert_eq!(signed(&root, &join).kind(), "server-unreachable");
+    let pin = root.pin_file();
+    let trusting = |ca: &str| {
+        let mut command = root.command(&[&join[..], &["--pin-file", &pin, "--json"]].concat());
+        command.env("WITNESSMARK_CA", ca).output().unwrap()
+    };
+    let joined = trusting(&ca);
+    let view: Value = serde_json::from_slice(&joined.stdout).unwrap_or_else(|_| panic!("{joined:?}"));
+    assert_eq!(view["sync"]["state"], "done");
+    let missing = trusting(&root.path("missing.pem"));
+    assert!(String::from_utf8(missing.stderr).unwrap().contains("WITNESSMARK_CA"));
 }
 
 #[test]

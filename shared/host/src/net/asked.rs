@@ -56,6 +56,8 @@ pub fn follow(door: &impl Door, net: &Net, address: &str, pin: &str) -> Result<S
         None => card_at(door, net, &address)?,
     };
     door.app(|app| app.school_follow(&card, &address, pin))??;
+    // What was shown was agreed to once: the server may be set up anew before it is looked at again.
+    *net.looked.lock().unwrap_or_else(PoisonError::into_inner) = None;
     // Joined is joined: how the round went is told in the view.
     drop(sync(door, net));
     door.app(|app| app.school())?
