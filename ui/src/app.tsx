@@ -1,13 +1,13 @@
 // Which screen the address means.
 //
 // Every screen's root carries `data-screen`, and what a journey touches carries `data-test`:
-//   first         name, pin, pin-twice, begin
-//   machines      walk or go-on-working, log, work, machine-ID, open-ID, verdict-ID, add-machine, to-label, to-look, to-tools, to-verify,
-//                 to-settings, empty-add, empty-demo
+//   first         name, pin, pin-twice, begin, first-as
+//   machines      walk or go-on-working, log, work, machine-ID, open-ID, verdict-ID, add-machine, to-code, to-look, to-tools, to-verify, to-school,
+//                 to-settings, empty-add, empty-demo; where there is a school: school-line (data-state)
 //   machine-form  machine-name, engine-ID, part-ID, serials, serial-ID, repacked, every-days, hours, flights, machine-note, pin, sign
 //   machine       to-verdict, walk-OCCASION, put-right-POINT, defer-POINT, entry-KIND, limit-BAND, edit, to-tools, export,
 //                 exported, log, work, waiting, due-ID (data-standing), due-new, component-ID (data-fitted), component-new;
-//                 label, csv, calendar, paper-saved; with open work: job (data-ready), job-lacks, job-plan, walk-after-service, job-second, job-release
+//                 to-enrol (data-enrolled), label, csv, calendar, paper-saved; with open work: job (data-ready), job-lacks, job-plan, walk-after-service, job-second, job-release
 //   log           tank, minutes-15, -20, -30, -45, -60, log-other, log-times, log-meter, log-hours, log-flights, log-tanks,
 //                 log-note, log-typed, log-now, logged, waiting, log-done, log-undo
 //   work          job-JOB, to-plan, work-open, go-on-working
@@ -34,15 +34,40 @@
 //   second-here   who-DEVICE, joint-JOINT-serviceable, joint-JOINT-unserviceable, joint-JOINT-note, pin, sign, second-new,
 //                 second-name, second-pin, second-pin-twice, second-add
 //   look          the reader's; then look-joints: own, joint-… as above, pin, sign, look-anew; then look-reply: code, …
-//   label         the reader's: code-camera, code-view, code-camera-off, code-picture, code-text, code-take
+//   code          the reader's: code-camera, code-view, code-camera-off, code-picture, code-text, code-take
+//   first-as      the reader's; then pin, pin-twice, begin, first-as-anew
+//   school-none   own-code, to-join, to-address, to-found, to-device, to-board
+//   school-found  school-name, pin, sign
+//   school-join   own-code, code, …, the reader's; school-answer: pin, sign, answer-anew
+//   school-address address, address-look; school-card: school-code, own-code, pin, sign, address-anew
+//   school        sync (data-state), sync-waiting, to-server, own-code, to-board, to-admit, to-code, member-PERSON (data-role,
+//                 data-standing), members-before, enrolled-MACHINE (data-enrolled), published (data-used), to-publish, to-device,
+//                 to-join, to-address, to-leave, school-file, school-file-saved
+//   member        to-role, to-end, device-CODE (data-ended), to-key-end-CODE, to-hand-CODE
+//   member-role   role-ROLE, role-until, pin, sign; member-end and key-end: end-reason, pin, sign; root-hand: pin, sign
+//   admit         the reader's, applicant-CODE, waiting-again; admit-as: applicant-code, role-ROLE, role-until, pin, sign,
+//                 admit-anew; admitted: code, …
+//   own-device    own-code, code, …, the reader's; device-vouch: applicant-code, pin, sign, device-anew; device-vouched and
+//                 device-back: code, …; device-done
+//   school-leave  pin, sign
+//   enrol         pin, sign
+//   server        sync (data-state), sync-waiting, sync-now, stuck, sync-retry, receipts, receipts-result (data-good), to-compare,
+//                 anew, server-anew, to-refused, to-address
+//   compare       code, …, the reader's, receipts-result
+//   refused       refused-NUMBER, refused-away-NUMBER
+//   publish       publish-files, file-NAME, folder-NAME, without-NAME, publish-preview (data-good), publish-fault, publish-title,
+//                 publish-note, pin, sign
+//   board         second-MACHINE, filter-state, filter-owner, filter-due, filter-second, board-shown, board-table, row-MACHINE
+//                 (data-state), board-MACHINE, person-PERSON
+//   desk          pin, sign; desk-draft: preview (data-state), pin, sign; desk-done: desk-anew
 //   torque-tools  tool-TOOL (data-usable), tool-new
 //   tool-form     tool-name, tool-low, tool-high, tool-unit, tool-deviation, tool-calibrated, tool-every-days,
 //                 tool-every-cycles, tool-clicks, tool-dropped, pin, sign
 //   limit         source, low, high, unit, document, page, pin, sign
 //   record        sheet-a4, sheet-letter, paper-saved, signature (data-good), finding-POINT, otherwise-POINT, digest, payload
 //   otherwise     choice-ANSWER, reason, pin, sign
-//   verify        verify-file, verify-text, verify, verified (data-good), fault-WHAT
-//   settings      thumbprint, language, patience, settings-keep, settings-kept, change-pin, pin-old, pin-new, pin-twice, pin-change
+//   verify        verify-file, verify-text, verify, verified (data-good), fault-WHAT, take-in, taken-in (data-taken)
+//   settings      thumbprint, language, patience, settings-keep, settings-kept, export-all, change-pin, pin-old, pin-new, pin-twice, pin-change
 // On every screen: back, fault (with data-kind), try-again.
 import { useEffect, useState } from "preact/hooks";
 import { asFault, type Fault } from "./calls";

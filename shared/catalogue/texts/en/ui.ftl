@@ -773,7 +773,8 @@ school-file-give = Give the school’s file
 server-title = The server
 server-none = This school has no server here.
 server-more = More about the server
-sync-none-short = no server here: records go by file or code
+sync-none-short = No server here: records go by file or code.
+sync-failed-short = The last sync did not come through.
 sync-records = { $count ->
     [one] one record waits
    *[other] { $count } records wait
@@ -859,13 +860,14 @@ state-fit = fit
 ## What a board asks to be signed
 
 desk-sign-in-title = Sign in at the board?
-desk-address = The board at { $address } asks.
+desk-address = The board that asks:
 desk-means = The board then shows you the school’s machines. It can prepare what you may sign; only this device signs it.
 desk-sign-in = Yes, sign me in
 desk-signed-in = You are signed in at the board
 draft-over = Prepared at the board of { $school }
 draft-means = Read it as if you had written it: your signature makes it yours.
 draft-sign = Sign this
+draft-body = As it will be signed, word for word
 draft-signed = Signed, and sent to the school
 
 ## Taking records in, and giving all away

@@ -35,7 +35,9 @@ function Opened({ text, onDone }: { text: string; onDone: (words: string) => Pro
   return (
     <Page screen="desk" title={t("desk-sign-in-title")} over={value.school} back={back()}>
       <p>{value.words}</p>
-      <p class="soft">{t("desk-address", { address: value.address })}</p>
+      <p class="soft">
+        {t("desk-address")} <span class="mono">{value.address}</span>
+      </p>
       <SignedForm
         deed={t("desk-sign-in")}
         onSign={async (pin) => {

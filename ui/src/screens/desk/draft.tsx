@@ -21,7 +21,7 @@ export function DeskDraft({ text, back, onDone }: DeskDraftProps) {
   const { preview, machine } = value;
   return (
     <Page screen="desk-draft" title={value.words} over={t("draft-over", { school: value.school })} back={back}>
-      {machine && <a class="row-link" href={to("machine", machine)}>{t("to-machine")}</a>}
+      {machine && <MachineLink machine={machine} />}
       {preview && machine && (
         <section class="preview" aria-labelledby="preview" data-test="preview" data-state={preview.state}>
           <h2 id="preview">{t("summary-preview")}</h2>
@@ -34,7 +34,7 @@ export function DeskDraft({ text, back, onDone }: DeskDraftProps) {
         </section>
       )}
       <details>
-        <summary>{t("record-payload")}</summary>
+        <summary>{t("draft-body")}</summary>
         <pre class="mono" tabIndex={0}>{value.body}</pre>
       </details>
       <SignedForm
@@ -48,4 +48,10 @@ export function DeskDraft({ text, back, onDone }: DeskDraftProps) {
       </SignedForm>
     </Page>
   );
+}
+
+/** Which machine it is about, by the name it has here. */
+function MachineLink({ machine }: { machine: string }) {
+  const { value } = useLoad("machine", { id: machine });
+  return <a class="row-link" href={to("machine", machine)}>{value?.card.name ?? t("to-machine")}</a>;
 }
