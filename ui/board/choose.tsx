@@ -5,7 +5,7 @@ import { EVERY, filter, put, type Sort } from "./filter";
 
 const SORTS: Sort[] = ["first", "name", "owner", "looked", "due"];
 
-export function Choose({ board }: { board: Board }) {
+export function Choose({ board, shown }: { board: Board; shown: number }) {
   const { person, search, sort, state, what } = filter.value;
   const owners = [...new Map(board.rows.map((row) => [row.person, row.owner]))].sort(([, a], [, b]) => a.localeCompare(b));
   return (
@@ -30,6 +30,9 @@ export function Choose({ board }: { board: Board }) {
       {(person || search || state || what) && (
         <button type="button" class="small" onClick={() => put({ ...EVERY, sort })} data-test="every">{t("wall-every")}</button>
       )}
+      <p role="status" class="soft shown" data-test="shown">
+        {board.rows.length === 0 ? t("board-none") : t("board-shown", { count: shown, of: board.rows.length })}
+      </p>
     </form>
   );
 }

@@ -14,6 +14,7 @@ import "../src/style/record.css";
 import "../src/style/codes.css";
 import "../src/style/school.css";
 import "../src/style/board.css";
+import "../src/style/large-letters.css";
 import "./style/page.css";
 import "./style/table.css";
 import "./style/sheet.css";

@@ -20,7 +20,6 @@ export function Sheet({ parts, board, place }: { parts: string[]; board: Board; 
     if (!dialog.current?.open) dialog.current?.showModal();
     // What is come to anew is read from its beginning.
     scroll.current?.scrollTo(0, 0);
-    dialog.current?.querySelector<HTMLElement>("h2")?.focus();
   }, [parts.join("/")]);
   return (
     <dialog
@@ -54,11 +53,14 @@ function Content({ parts, board, place }: { parts: string[]; board: Board; place
   return <SheetTitle>{t("wall-nothing-there")}</SheetTitle>;
 }
 
+/** What comes is read out from its title on; also when it came after a moment's waiting. */
 export function SheetTitle({ over, children }: { over?: ComponentChildren; children: ComponentChildren }) {
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => title.current?.focus({ preventScroll: true }), []);
   return (
     <div class="side-title">
       {over && <p class="soft">{over}</p>}
-      <h2 id="sheet-title" tabIndex={-1}>{children}</h2>
+      <h2 id="sheet-title" ref={title} tabIndex={-1}>{children}</h2>
     </div>
   );
 }

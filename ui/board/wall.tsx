@@ -19,10 +19,7 @@ export function Wall({ board, place }: { board: Board; place: Place }) {
       <main>
         {place.invented && <Invented />}
         <Counts board={board} />
-        <Choose board={board} />
-        <p role="status" class="soft" data-test="shown">
-          {board.rows.length === 0 ? t("board-none") : t("board-shown", { count: rows.length, of: board.rows.length })}
-        </p>
+        <Choose board={board} shown={rows.length} />
         {rows.length > 0 && <Machines rows={rows} board={board} />}
       </main>
       <footer class="cautions" aria-label={t("cautions")}>

@@ -29,7 +29,7 @@ export function MachineSheet({ id, board, place }: { id: string; board: Board; p
         <StateShape state={card.verdict.state} size={56} />
         <PaintMark state={card.verdict.state} />
       </div>
-      <p class="headline">{card.verdict.headline}</p>
+      <h3 class="headline">{card.verdict.headline}</h3>
       <p class="soft">{t("wall-no-permission")}</p>
       <Reasons verdict={card.verdict} machine={id} />
       {open.length > 0 && <OpenMatters machine={id} open={open} may={Boolean(place.signed_in?.may_prepare)} />}
