@@ -1,11 +1,12 @@
 # make run    set up, build and start the app; with no display, serve the same screens on loopback
 # make test   set up and pass everything
+# make demo   an invented school of twelve machines: its server, its board, its instructor's app
 # The other targets are steps of these two, or an author's tools; DEVELOPERS.md explains them.
 
 SHELL := bash
 .SHELLFLAGS := -eu -o pipefail -c
 .DEFAULT_GOAL := help
-.PHONY: help run test setup-core setup-shell setup-test ui core shell lint unit outside journeys licences types bench shots demo-data clean
+.PHONY: help run test setup-core setup-shell setup-test ui core shell lint unit outside journeys licences types bench shots demo clean
 
 DATA ?= .data
 CARGO ?= cargo
@@ -18,7 +19,7 @@ TEST_PACKAGES := webkit2gtk-driver xvfb xauth dbus-x11 chromium python3-venv \
   poppler-utils zbar-tools librsvg2-bin postgresql
 
 help:
-	@sed -n '1,3p' Makefile
+	@sed -n '1,4p' Makefile
 
 # Installs what is missing among $(1), asks nothing, says what it does.
 define packages
@@ -56,6 +57,11 @@ run:
 	  $(MAKE) --no-print-directory core && echo "No display here: open this address in a browser on this machine. Ctrl-C ends it." && \
 	  target/debug/witnessmark --data "$${WITNESSMARK_DATA:-$(DATA)}" serve-ui; \
 	fi
+
+# An invented school: its server, its board, its instructor's app.
+DEMO ?= .demo
+demo: core
+	shared/server/demo.sh $(DEMO) target/debug/witnessmark
 
 test: setup-test shell lint unit outside journeys licences
 	@echo "All tests passed."

@@ -100,22 +100,34 @@ impl Tx<'_> {
     }
 
     /// Records to be sent that arrived here after number `after`, each with its number, in order of
-    /// arrival, so that what a record follows goes before it. `invented` takes the demonstration's too.
+    /// arrival, so that what a record follows goes before it: at least one where there is one, no more than
+    /// `most`, ending with the one that makes `bytes` full. `invented` takes the demonstration's too.
     ///
     /// # Errors
     /// [`StoreFault`].
-    pub fn unsent(&self, invented: bool, after: u64, most: u32) -> Result<Vec<(u64, Record)>, StoreFault> {
+    pub fn unsent(
+        &self,
+        invented: bool,
+        after: u64,
+        most: u32,
+        bytes: usize,
+    ) -> Result<Vec<(u64, Record)>, StoreFault> {
         let mut statement = self.inner.prepare_cached(&format!(
             "SELECT protected, payload, signature, arrival {UNSENT} AND arrival > ?2 ORDER BY arrival LIMIT ?3"
         ))?;
         let after = i64::try_from(after).unwrap_or(i64::MAX);
         let rows = statement
             .query_map(params![invented, after, most], |row| Ok((row.get::<_, i64>(3)?, envelope(row)?)))?;
-        rows.map(|row| {
+        let (mut unsent, mut full) = (Vec::new(), 0);
+        for row in rows {
             let (arrival, envelope) = row?;
-            Ok((u64::try_from(arrival).unwrap_or(0), parse(envelope)?))
-        })
-        .collect()
+            full += envelope.payload.len();
+            unsent.push((u64::try_from(arrival).unwrap_or(0), parse(envelope)?));
+            if full >= bytes {
+                break;
+            }
+        }
+        Ok(unsent)
     }
 
     /// What waits to be sent.

@@ -3,7 +3,7 @@
 ## Help: verbs
 
 help = Walk round your machine before you fly, sign what you saw, and get a verdict with its reasons.
-help-demo = Add the invented machines, for trying out
+help-demo = Add the invented machines, or an invented school with its season, for trying out
 help-machine = Register machines, describe them anew, list them
 help-machine-add = Register a machine (signed)
 help-machine-change = Describe a machine anew (signed); what you do not give stays as it was
@@ -52,6 +52,7 @@ help-person-list = List the other people
 help-person-begin = Begin in this data folder as another device of yours, by the code from your first one
 help-school = A school: found it, join it, its members, its lists, its board
 help-school-create = Found a school (signed); this data folder becomes its root
+help-school-demo = Found the invented school of the demonstration, with a season of history (signed)
 help-school-show = Show the school as this device knows it
 help-school-code = Print the text that this device shows to be admitted
 help-school-admit = Admit a device by the text that it shows, or one that waits at the server (signed)
@@ -95,7 +96,7 @@ help-rebuild = Derive everything anew from the signed records
 
 ## Help: what follows a verb
 
-help-arg-data = The folder with your machines and your key; without it, “witnessmark” among your own data
+help-arg-data = The folder with your machines and your key, or with a server's data; without it, one among your own data
 help-arg-json = Answer in JSON, for programs
 help-arg-machine = The machine's name or id, or the beginning of either
 help-arg-occasion = Which list: before-flight, second-flight, or after-service once a job is begun
@@ -170,6 +171,7 @@ help-arg-paper = The paper's size
 help-arg-bundles = Files of records; - for standard input
 help-arg-sheets = Files of the catalogue; without any, the program's own catalogue
 help-arg-computation = Which one; an unknown name lists them all
+help-arg-demo-school = Found the invented school in this data folder (signed)
 help-arg-all = Write everything of this data folder to this file; - for standard output
 help-arg-brought = A file of records; - for standard input
 help-arg-put-away = Put this line away, after you have looked into it

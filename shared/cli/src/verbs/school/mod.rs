@@ -4,6 +4,7 @@ mod admit;
 mod board;
 mod code;
 mod create;
+mod demo;
 mod end;
 mod file;
 mod hand_over;
@@ -22,10 +23,11 @@ mod vouch;
 mod waiting;
 mod words;
 
-pub use words::sync_in_words;
+pub use words::{in_words, sync_in_words};
 
 super::group! {
     Create create;
+    Demo demo;
     Show show;
     Code code;
     Admit admit;
