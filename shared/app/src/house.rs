@@ -39,17 +39,32 @@ impl App {
     ///
     /// # Errors
     /// A fault of the catalogue or the database.
-    pub fn new(mut store: Store, platform: Box<dyn Platform>) -> Result<Self, Fault> {
-        let catalogue = Catalogue::embedded()?;
-        let language = store
+    pub fn new(store: Store, platform: Box<dyn Platform>) -> Result<Self, Fault> {
+        let (catalogue, published) = (Catalogue::embedded()?, BTreeMap::new());
+        let language = FALLBACK.to_owned();
+        let house = House { platform, catalogue, language, published, unusable: None, warning: None };
+        Self { store, house }.opened()
+    }
+
+    /// The app over another database, on another platform: the catalogue isn't read again for it.
+    ///
+    /// # Errors
+    /// As [`App::new`].
+    pub fn over(self, store: Store, platform: Box<dyn Platform>) -> Result<Self, Fault> {
+        let house = House { platform, warning: None, ..self.house };
+        Self { store, house }.opened()
+    }
+
+    /// With what the database says of language and lists.
+    fn opened(mut self) -> Result<Self, Fault> {
+        let catalogue = &self.house.catalogue;
+        self.house.language = self
+            .store
             .read(|tx| Ok::<_, Fault>(tx.setting("language")?))?
             .filter(|language| catalogue.texts.languages().any(|known| known == language))
             .unwrap_or_else(|| FALLBACK.to_owned());
-        let published = BTreeMap::new();
-        let house = House { platform, catalogue, language, published, unusable: None, warning: None };
-        let mut app = Self { store, house };
-        app.reload_catalogue()?;
-        Ok(app)
+        self.reload_catalogue()?;
+        Ok(self)
     }
 
     /// Says at every start that a damaged database was set aside, and what was saved from it.

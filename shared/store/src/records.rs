@@ -75,6 +75,18 @@ impl Tx<'_> {
         found.map(parse).transpose()
     }
 
+    /// Whether a record is here with this very signature.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn holds(&self, record: &Record) -> Result<bool, StoreFault> {
+        let envelope = &record.envelope;
+        Ok(self
+            .inner
+            .prepare_cached("SELECT 1 FROM record WHERE digest = ?1 AND protected = ?2 AND signature = ?3")?
+            .exists(params![record.digest.0, envelope.protected, envelope.signature])?)
+    }
+
     /// All records about one machine (or about none), in order of arrival.
     ///
     /// # Errors

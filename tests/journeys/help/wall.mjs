@@ -90,7 +90,7 @@ export class Wall {
 
   /** The sheet that was opened. */
   async on(sheet) {
-    await this.page.locator(`[data-test="sheet"][data-sheet="${sheet}"] h2`).waitFor();
+    await this.page.locator(`[data-test="sheet"][data-sheet="${sheet}"] h2:not(:text("One moment…"))`).waitFor();
   }
 
   async close() {

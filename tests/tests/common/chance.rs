@@ -15,6 +15,16 @@ impl Chance {
         Self(seed)
     }
 
+    /// Of this seed.
+    pub fn of(seed: u64) -> Self {
+        Self(seed)
+    }
+
+    /// Once in so many times.
+    pub fn one_in(&mut self, times: u64) -> bool {
+        self.below(times) == 0
+    }
+
     pub fn next(&mut self) -> u64 {
         self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);
         let mut z = self.0;

@@ -86,14 +86,10 @@ impl Round {
         page: Page,
         frontier: Frontier,
     ) -> Result<Option<Next>, RoundFault<L::Fault>> {
-        // Another round may have gone on meanwhile: then this page is an old one.
-        if following.frontier.size() != page.first {
-            return self.go(Stage::Begin);
-        }
         let whole = frontier.size() == target.checkpoint.size;
         let checkpoint = if whole { Some(target.note.clone()) } else { following.checkpoint.clone() };
         let following = Following { frontier, checkpoint, ..following };
-        local.keep(&page, &following).map_err(RoundFault::Local)?;
+        self.kept(local, &page, &following)?;
         let came = page.leaves.iter().filter(|leaf| !matches!(leaf, Leaf::Have(_))).count();
         self.outcome.came = self.outcome.came.saturating_add(u64::try_from(came).unwrap_or(u64::MAX));
         if whole {

@@ -211,6 +211,15 @@ pub struct Round {
     pub(super) all_sent: bool,
     /// Pictures that couldn't be had or sent in this round.
     pub(super) skipped: BTreeSet<Digest>,
+    /// What was known of the server when it was asked last.
+    upon: Option<Upon>,
+}
+
+/// How far a log was followed: the leaves taken, and the latest checkpoint found right.
+type Upon = (u64, Option<String>);
+
+fn upon(following: &Following) -> Upon {
+    (following.frontier.size(), following.checkpoint.clone())
 }
 
 impl Round {
@@ -239,8 +248,17 @@ impl Round {
         stage: Stage,
         answer: Option<Answer>,
     ) -> Result<Option<Next>, RoundFault<L::Fault>> {
+        // Another round has gone on meanwhile: what was said to this one is old, and no lie.
+        let of_log = matches!(
+            stage,
+            Stage::Checkpoint | Stage::GoesOn(_) | Stage::Page(..) | Stage::PageProof(..)
+        );
+        if of_log && self.upon != Some(upon(&local.following().map_err(RoundFault::Local)?)) {
+            return self.go(Stage::Begin);
+        }
         match (stage, answer) {
             (Stage::Begin, _) => {
+                self.upon = Some(upon(&local.following().map_err(RoundFault::Local)?));
                 self.ask(Stage::Checkpoint, Ask { signed: false, ..Ask::get("/v1/checkpoint") })
             }
             (Stage::Checkpoint, Some(answer)) => self.take_checkpoint(local, &answer),
@@ -338,6 +356,18 @@ impl Round {
         self.page(&target, here, false)
     }
 
+    /// Keeps a page, and from there goes on.
+    pub(super) fn kept<L: Local>(
+        &mut self,
+        local: &mut L,
+        page: &super::Page,
+        following: &Following,
+    ) -> Result<(), RoundFault<L::Fault>> {
+        local.keep(page, following).map_err(RoundFault::Local)?;
+        self.upon = Some(upon(following));
+        Ok(())
+    }
+
     /// All of the log is here: what was acknowledged must be in it.
     pub(super) fn followed<L: Local>(
         &mut self,
@@ -354,7 +384,7 @@ impl Round {
         if following.checkpoint.as_ref() != Some(&target.note) {
             let page = super::Page { first: following.frontier.size(), leaves: Vec::new() };
             let following = Following { checkpoint: Some(target.note), ..following };
-            local.keep(&page, &following).map_err(RoundFault::Local)?;
+            self.kept(local, &page, &following)?;
         }
         self.go(if self.all_sent { Stage::Photos } else { Stage::Push })
     }

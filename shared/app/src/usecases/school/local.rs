@@ -14,6 +14,8 @@ use crate::house::House;
 
 /// Kinds of pictures that are taken.
 const MEDIA: [&str; 3] = ["image/jpeg", "image/png", "image/webp"];
+/// About as many bytes of records as are sent at once: more needn't be read.
+const PUSH_BYTES: usize = 512 * 1024;
 /// Largest picture taken, bytes.
 const LARGEST_PHOTO: usize = 20 * 1024 * 1024;
 
@@ -39,12 +41,21 @@ impl LocalTx<'_, '_> {
 /// of a key (they count for nothing, but others may have seen them); says why each other is none of ours.
 pub(crate) fn take_in<'r>(
     tx: &Tx<'_>,
-    records: impl Iterator<Item = &'r Record> + Clone,
+    records: impl Iterator<Item = &'r Record>,
 ) -> Result<(u32, BTreeMap<Digest, &'static str>), Fault> {
     let mut new = 0;
     let mut odd = BTreeMap::new();
+    // What is here, signature and all, was checked when it came.
+    let mut fresh = Vec::new();
+    for record in records {
+        if !tx.holds(record)? {
+            fresh.push(record);
+        }
+    }
     // Member records first: they tell whose keys the others are signed with. They speak for themselves.
-    for record in records.clone().filter(|record| record.payload.kind == "member") {
+    let (members, others): (Vec<&Record>, Vec<&Record>) =
+        fresh.into_iter().partition(|record| record.payload.kind == "member");
+    for record in members {
         if Trust::from_records([record]).check(record) == Signature::Good {
             new += u32::from(tx.append(record)?);
         } else {
@@ -53,7 +64,7 @@ pub(crate) fn take_in<'r>(
     }
     let trust = tx.trust()?;
     let mut good = Vec::new();
-    for record in records.filter(|record| record.payload.kind != "member") {
+    for record in others {
         if record.payload.typed().is_err() {
             odd.insert(record.digest, "malformed");
             continue;
@@ -112,7 +123,7 @@ impl Local for LocalTx<'_, '_> {
 
     fn unsent(&self, after: u64, most: u32) -> Result<Vec<(u64, Record)>, Fault> {
         let invented = invented(self.tx, Some(&placed(self.tx)?))?;
-        Ok(self.tx.unsent(invented, after, most)?)
+        Ok(self.tx.unsent(invented, after, most, PUSH_BYTES)?)
     }
 
     fn stuck(&mut self, refused: &[Refused]) -> Result<(), Fault> {
