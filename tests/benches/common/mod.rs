@@ -1,6 +1,8 @@
 //! What the benches share: a stopwatch that reports ratios, and a machine with a long life.
 
-#![allow(dead_code, clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(dead_code, unused_imports, clippy::unwrap_used, clippy::indexing_slicing)]
+
+mod pen;
 
 use std::collections::BTreeMap;
 use std::time::Instant;
@@ -8,9 +10,9 @@ use std::time::Instant;
 use chrono::{DateTime, FixedOffset, TimeDelta};
 use uuid::Uuid;
 use witnessmark_core::list::Meaning;
-use witnessmark_core::record::{
-    Author, Body, Digest, Finding, Inspection, Machine, Member, Position, Record, SigningSeed,
-};
+use witnessmark_core::record::{Body, Digest, Finding, Inspection, Machine, Record, SigningSeed};
+
+pub use pen::Pen;
 
 /// The median of `times` runs, seconds.
 pub fn median(times: usize, mut run: impl FnMut()) -> f64 {
@@ -43,23 +45,18 @@ pub fn first_day() -> DateTime<FixedOffset> {
 
 /// Writes a machine's life: its description, then `looks` inspections of `points` points.
 pub fn life(looks: usize, points: usize) -> (Vec<Record>, SigningSeed) {
-    let seed = SigningSeed::from_bytes(&[7; 32]);
-    let mut author = Author::default();
-    let mut records = Vec::with_capacity(looks + 2);
-    let mut write = |body: &Body, about: Option<Uuid>, at, author: &mut Author, salt: usize| {
-        if about.is_none() || records.len() == 1 {
-            author.last_of = None;
-        }
-        let salt = (salt as u128).to_be_bytes();
-        let record = author.write(body, about, at, salt[6..].try_into().unwrap(), &seed).unwrap();
-        let at = |seq| Some(Position { seq, digest: record.digest });
-        author.last = at(record.payload.seq);
-        author.last_of = at(record.payload.of_seq);
-        author.clock = record.payload.clock;
-        records.push(record);
-    };
-    let member = Member { person: Uuid::from_u128(2), name: "P".into(), key: seed.jwk(), invented: true };
-    write(&Body::Member(member), None, first_day(), &mut author, 0);
+    let (records, pen) = life_of([7; 32], MACHINE, looks, |_| points);
+    (records, pen.seed)
+}
+
+/// The same of this device and machine; each inspection has its own number of points.
+pub fn life_of(
+    seed: [u8; 32],
+    about: Uuid,
+    looks: usize,
+    points: impl Fn(usize) -> usize,
+) -> (Vec<Record>, Pen) {
+    let mut pen = Pen::new(seed);
     let machine = Machine {
         name: "Thistle".into(),
         engine: "bramble-125".into(),
@@ -70,12 +67,13 @@ pub fn life(looks: usize, points: usize) -> (Vec<Record>, SigningSeed) {
         note: String::new(),
         invented: true,
     };
-    write(&Body::Machine(machine), Some(MACHINE), first_day(), &mut author, 1);
+    let mut records =
+        vec![pen.member(about, first_day()), pen.write(&Body::Machine(machine), Some(about), first_day())];
     for look in 0..looks {
         let at = first_day() + TimeDelta::hours(17 * (look as i64 + 1));
-        write(&Body::Inspection(inspection(look, points, at)), Some(MACHINE), at, &mut author, look + 2);
+        records.push(pen.write(&Body::Inspection(inspection(look, points(look), at)), Some(about), at));
     }
-    (records, seed)
+    (records, pen)
 }
 
 fn inspection(look: usize, points: usize, at: DateTime<FixedOffset>) -> Inspection {
