@@ -249,10 +249,8 @@ impl Round {
         answer: Option<Answer>,
     ) -> Result<Option<Next>, RoundFault<L::Fault>> {
         // Another round has gone on meanwhile: what was said to this one is old, and no lie.
-        let of_log = matches!(
-            stage,
-            Stage::Checkpoint | Stage::GoesOn(_) | Stage::Page(..) | Stage::PageProof(..)
-        );
+        let of_log =
+            matches!(stage, Stage::Checkpoint | Stage::GoesOn(_) | Stage::Page(..) | Stage::PageProof(..));
         if of_log && self.upon != Some(upon(&local.following().map_err(RoundFault::Local)?)) {
             return self.go(Stage::Begin);
         }
