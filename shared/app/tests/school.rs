@@ -188,6 +188,11 @@ fn a_second_device_of_a_person_follows_the_first() {
     assert_eq!(view.role, Some(Role::Instructor));
     let me = view.members.iter().find(|m| m.you).unwrap();
     assert_eq!(me.person, first.members.iter().find(|m| m.you).unwrap().person);
+    // Either ends the other's key, should it be lost: each has vouched for the other.
+    carry(&mut tablet, &mut phone);
+    let lost = me.devices.iter().find(|d| d.code == phone.school().unwrap().code).unwrap().device.clone();
+    let view = tablet.key_end(lost, "lost".into(), PIN.into()).unwrap();
+    assert_eq!(view.members.iter().find(|m| m.you).unwrap().devices.iter().filter(|d| d.ended).count(), 1);
     // Somebody else's device is not vouched for.
     let mut stranger = device(&clock, 5, "Invented stranger");
     let refused = phone.school_vouch(stranger.school_code().unwrap().text, PIN.into());

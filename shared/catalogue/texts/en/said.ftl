@@ -520,14 +520,12 @@ fault-not-entitled = This machine is under { $school ->
     [empty] a school that this device does not know
    *[other] { $school }
   }. { $role ->
-    [none] You are no member there
-   *[other] As { $role ->
-        [role-viewer] a viewer
-        [role-pilot] a pilot
-        [role-mechanic] a mechanic
-       *[role-instructor] an instructor
-      } there, you
-  } may not { $right ->
+    [none] Who is no member there may
+    [role-viewer] A viewer there may
+    [role-pilot] A pilot there may
+    [role-mechanic] A mechanic there may
+   *[role-instructor] An instructor there may
+  } not { $right ->
     [look] sign inspections of it
     [work] sign work on it
     [second-look] be its second pair of eyes

@@ -75,12 +75,18 @@ impl Trust {
         last.is_none_or(|last| record.payload.seq <= last)
     }
 
+    /// Whether a device has vouched for another one, which may therefore end its key.
+    pub fn vouches(&self, one: &DeviceId, two: &DeviceId) -> bool {
+        self.vouched.contains_key(&(one.clone(), two.clone()))
+    }
+
     /// Whether two devices are of one person, by the word of one of them.
     pub fn same_person(&self, one: &DeviceId, two: &DeviceId) -> bool {
-        let says = |one: &DeviceId, two: &DeviceId| self.vouched.contains_key(&(one.clone(), two.clone()));
         let person = |device| self.devices.get(device).map(|standing| standing.person_id);
         one == two
-            || (person(one).is_some() && person(one) == person(two) && (says(one, two) || says(two, one)))
+            || (person(one).is_some()
+                && person(one) == person(two)
+                && (self.vouches(one, two) || self.vouches(two, one)))
     }
 
     /// What is known of a device.

@@ -112,6 +112,7 @@ impl App {
             for record in &records {
                 tx.append(record)?;
             }
+            self.house.vouch_back(tx, &seed)?;
             if let Some(school) = answer.school {
                 self.house.settle_in(tx, &seed, school, answer.address.clone(), answer.server.clone())?;
             }
@@ -302,6 +303,18 @@ impl House {
             server.map(|server| Following { school, server, frontier: Frontier::default(), checkpoint: None })
         };
         keep_place(tx, Some(&Place { school, address, following, last: None, distrust: None }))
+    }
+
+    /// Whoever vouched for this device is vouched for by it too: either may end the other's key when lost.
+    fn vouch_back(&self, tx: &Tx<'_>, seed: &SigningSeed) -> Result<(), Fault> {
+        let (trust, own) = (tx.trust()?, seed.device());
+        let others = trust.devices().map(|(device, _)| device);
+        let mine = others.filter(|other| trust.same_person(other, &own) && !trust.vouches(&own, other));
+        for device in mine.filter(|other| **other != own) {
+            let body = Body::Vouched(Vouched { device: device.clone() });
+            self.write_record(tx, seed, None, &body)?;
+        }
+        Ok(())
     }
 
     /// Puts all machines of this person under the school.

@@ -109,7 +109,7 @@ impl App {
                 let school = trust.school(&place.school);
                 school.is_some_and(|school| school.root == own.device && school.knows(&device))
             });
-            let mine = own.device != device && trust.same_person(&device, &own.device);
+            let mine = own.device != device && trust.vouches(&device, &own.device);
             if root || mine { Ok(()) } else { Err(Fault::new("not-your-device")) }
         };
         self.store.read(may)?;

@@ -34,7 +34,7 @@ impl App {
             let title = title.trim();
             let version = next_version(tx, &place.school, title)?;
             let published = published_files(tx)?;
-            let faults = faults_of(&files)?;
+            let faults = faults_of(&files, published.clone())?;
             let changes = files
                 .iter()
                 .map(|file| {
@@ -141,8 +141,9 @@ pub(crate) fn published_files(tx: &Tx<'_>) -> Result<BTreeMap<String, String>, F
     Ok(used.flat_map(|(_, body, _)| body.files).collect())
 }
 
-/// What is wrong with files to be published: each by itself, and all together with what there is.
-fn faults_of(files: &[PublishFile]) -> Result<Vec<PublishFault>, Fault> {
+/// What is wrong with files to be published: each by itself, and all together with what there is and
+/// what was published before.
+fn faults_of(files: &[PublishFile], published: BTreeMap<String, String>) -> Result<Vec<PublishFault>, Fault> {
     let fault = |file: &PublishFile, words: &str, hint: &str| PublishFault {
         file: file.path.clone(),
         line: 1,
@@ -172,9 +173,9 @@ fn faults_of(files: &[PublishFile]) -> Result<Vec<PublishFault>, Fault> {
         hint: found.hint,
     }));
     if faults.is_empty()
-        && let Err(whole) = Catalogue::with(&plain.into_iter().collect())
+        && let Err(whole) = Catalogue::with(&published.into_iter().chain(plain).collect())
     {
-        let words = whole.to_string();
+        let words = crate::show(&whole).message;
         faults.extend(files.first().map(|file| fault(file, &words, "look at the files together")));
     }
     Ok(faults)
@@ -204,7 +205,7 @@ impl House {
             .iter()
             .map(|(path, text)| PublishFile { path: path.clone(), text: text.clone() })
             .collect();
-        match faults_of(&files)?.into_iter().next() {
+        match faults_of(&files, published_files(tx)?)?.into_iter().next() {
             None => Ok(()),
             Some(fault) => Err(Fault::new("publish-faults")
                 .text("where", format!("{}:{}", fault.file, fault.line))
