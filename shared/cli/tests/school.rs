@@ -235,3 +235,15 @@ fn a_file_with_a_bad_line_gives_the_others() {
     let from_input = root.run_with(&["import", "-", "--json"], &text);
     assert_eq!((from_input.code, from_input.json()["taken"].as_u64()), (0, Some(0)));
 }
+
+#[test]
+fn the_invented_school_says_that_it_is_invented() {
+    let desk = Desk::new();
+    let school = done(&desk, &["demo", "--school", "--signatory", "Invented root"]);
+    assert_eq!((&school["school"]["invented"], &school["root"]), (&true.into(), &true.into()));
+    let board = desk.json(&["school", "board"]);
+    assert_eq!(board["rows"].as_array().unwrap().len(), 12);
+    let shown = desk.run(&["school", "show"]);
+    assert!(shown.out.contains("(invented)"), "{shown:?}");
+    assert_eq!(desk.run(&["school", "board"]).code, 0);
+}
