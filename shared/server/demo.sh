@@ -15,7 +15,7 @@ instructor() { "$wm" --data "$folder/instructor" "$@"; }
 
 if [ ! -e "$folder/school.jsonl" ]; then
   echo "Founding the invented school and telling its season ..."
-  instructor school demo --pin-file "$folder/pin" --signatory "Ada Quill (invented)" > /dev/null
+  instructor demo --school --pin-file "$folder/pin" --signatory "Ada Quill (invented)" > /dev/null
   instructor school file -o "$folder/school.jsonl" > /dev/null
 fi
 

@@ -52,7 +52,6 @@ help-person-list = List the other people
 help-person-begin = Begin in this data folder as another device of yours, by the code from your first one
 help-school = A school: found it, join it, its members, its lists, its board
 help-school-create = Found a school (signed); this data folder becomes its root
-help-school-demo = Found the invented school of the demonstration, with a season of history (signed)
 help-school-show = Show the school as this device knows it
 help-school-code = Print the text that this device shows to be admitted
 help-school-admit = Admit a device by the text that it shows, or one that waits at the server (signed)

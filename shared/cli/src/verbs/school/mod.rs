@@ -4,7 +4,6 @@ mod admit;
 mod board;
 mod code;
 mod create;
-mod demo;
 mod end;
 mod file;
 mod hand_over;
@@ -27,7 +26,6 @@ pub use words::{in_words, sync_in_words};
 
 super::group! {
     Create create;
-    Demo demo;
     Show show;
     Code code;
     Admit admit;
