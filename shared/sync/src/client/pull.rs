@@ -34,7 +34,7 @@ impl Round {
         let first = following.frontier.size();
         let most = target.checkpoint.size.saturating_sub(first);
         let leaves =
-            leaves(&body, most).ok_or_else(|| lies(Lie::OtherRecords { first }, &target.note, &following))?;
+            leaves(&body, most).ok_or(RoundFault::Answer("a page of the log has a record a line"))?;
         if leaves.is_empty() {
             return Err(RoundFault::Busy { status: answer.status });
         }

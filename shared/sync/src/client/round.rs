@@ -7,7 +7,7 @@ use witnessmark_core::record::Digest;
 use super::{Following, Local};
 use crate::checkpoint::{Checkpoint, CheckpointFault};
 use crate::merkle::{Frontier, consistent};
-use crate::note::Verifier;
+use crate::note::{NoteFault, Verifier};
 use crate::wire::{Proof, WireFault};
 
 /// Kinds of faults that say so.
@@ -302,7 +302,10 @@ impl Round {
             following.server.parse().map_err(|_| RoundFault::Answer("the server's key can't be read"))?;
         let checkpoint = match Checkpoint::open(note, &log) {
             Ok(checkpoint) => checkpoint,
-            Err(CheckpointFault::Malformed(why)) => return Err(RoundFault::Answer(why)),
+            // Somebody else answered: a network that wants a sign-in, another site. No lie of the server's.
+            Err(CheckpointFault::Malformed(why) | CheckpointFault::Note(NoteFault::Malformed(why))) => {
+                return Err(RoundFault::Answer(why));
+            }
             Err(_) => return lies(Lie::OtherKey),
         };
         // What the server had signed for and what this device took of it: both must still be there.
