@@ -97,6 +97,27 @@ fn answer(stream: &mut (impl Read + Write), request: &[u8]) -> (u16, String) {
     (status, format!("{}\r\n\r\n{body}", head.to_lowercase()))
 }
 
+/// RFC 9112 § 9.6: a connection that is cut while the other end still sends takes the answer with it.
+#[test]
+fn who_is_refused_while_sending_reads_why() {
+    let folder = TempDir::new().unwrap();
+    let (config, _) = config(folder.path());
+    let running = Running::start(config);
+    let mut stream = TcpStream::connect(running.address).unwrap();
+    let body = vec![b'x'; 3 << 20];
+    let head = format!(
+        "POST /v1/records HTTP/1.1\r\nHost: {}\r\nContent-Length: {}\r\n\r\n",
+        running.address,
+        body.len()
+    );
+    stream.write_all(head.as_bytes()).unwrap();
+    stream.write_all(&body).unwrap();
+    let mut answer = String::new();
+    stream.read_to_string(&mut answer).unwrap();
+    assert!(answer.starts_with("HTTP/1.1 401 ") && answer.contains("\"unsigned\""), "{answer}");
+    running.stop().unwrap();
+}
+
 #[test]
 fn plain_requests_over_a_socket() {
     let folder = TempDir::new().unwrap();

@@ -10,6 +10,7 @@ use axum::http::request::Parts;
 use witnessmark_core::record::{DeviceId, Role};
 use witnessmark_sync::message::{self, Claim, Headers, MessageFault, Unsigned};
 
+use super::unread::let_go;
 use super::{HttpFault, Server};
 use crate::ShelfFault;
 use crate::school::{Carrier, Sender};
@@ -47,7 +48,10 @@ impl FromRequest<Server> for Requester {
                 finish(parts, body, claim, carrier, server).await
             }
             // Whoever guesses is slowed down like anybody who signs nothing.
-            Err(fault) => Err(server.open(&parts.headers, &parts.extensions, 1).err().unwrap_or(fault)),
+            Err(fault) => {
+                let_go(body).await;
+                Err(server.open(&parts.headers, &parts.extensions, 1).err().unwrap_or(fault))
+            }
         }
     }
 }

@@ -18,6 +18,7 @@ mod records;
 mod school;
 mod server;
 mod tend;
+mod unread;
 mod waiting;
 
 use std::time::Duration;

@@ -4,8 +4,10 @@
 use std::sync::atomic::AtomicU64;
 use std::time::Instant;
 
+use axum::body::HttpBody;
 use axum::extract::{MatchedPath, Request, State};
-use axum::http::{HeaderName, HeaderValue, Method};
+use axum::http::header::CONNECTION;
+use axum::http::{HeaderName, HeaderValue, Method, StatusCode, Version};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 use prometheus_client::encoding::prometheus_text;
@@ -81,6 +83,7 @@ pub(super) async fn observe(State(server): State<Server>, request: Request, next
     // The route's own text; whatever else was asked for is one route.
     let route = request.extensions().get::<MatchedPath>().map_or("none", MatchedPath::as_str).to_owned();
     let id = id();
+    let has_body = request.version() < Version::HTTP_2 && !request.body().is_end_stream();
     let mut response = match server.places().try_acquire_owned() {
         Ok(_place) => next.run(request).await,
         Err(_) => HttpFault::busy().into_response(),
@@ -93,10 +96,20 @@ pub(super) async fn observe(State(server): State<Server>, request: Request, next
     metrics.requests.get_or_create(&labels).inc();
     metrics.seconds.observe(taken.as_secs_f64());
     tracing::info!(id, method, route, status, ms = taken.as_secs_f64() * 1000.0, "answered");
+    if has_body && may_be_early(response.status()) {
+        // The connection ends where a body was left unread: its next request shouldn't be the one to
+        // find that out (RFC 9112 § 9.6).
+        response.headers_mut().insert(CONNECTION, HeaderValue::from_static("close"));
+    }
     if let Ok(id) = HeaderValue::from_str(&id) {
         response.headers_mut().insert(ID, id);
     }
     response
+}
+
+/// Whether such an answer may come before the body was read.
+fn may_be_early(status: StatusCode) -> bool {
+    matches!(status.as_u16(), 401 | 404 | 405 | 413 | 415 | 429 | 503)
 }
 
 /// The method, where it is one of ours: nobody makes labels.

@@ -8,6 +8,7 @@ use witnessmark_sync::wire::WaitingDevice;
 
 use super::endpoint::{Content, Endpoint, Who};
 use super::records::as_it_is;
+use super::unread::let_go;
 use super::{HttpFault, Requester, Server};
 use crate::school::Introduced;
 
@@ -35,8 +36,11 @@ pub(super) fn endpoints() -> Vec<Endpoint> {
 }
 
 async fn introduce(State(server): State<Server>, request: Request) -> Result<StatusCode, HttpFault> {
-    server.open(request.headers(), request.extensions(), COST)?;
-    as_it_is(request.headers())?;
+    let may = server.open(request.headers(), request.extensions(), COST);
+    if let Err(fault) = may.and_then(|()| as_it_is(request.headers())) {
+        let_go(request.into_body()).await;
+        return Err(fault);
+    }
     let body = Bytes::from_request(request, &server).await?;
     match server.work(move |server| server.school().introduce(&body, server.now())).await? {
         Introduced::In => Ok(StatusCode::OK),

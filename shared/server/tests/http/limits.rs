@@ -148,3 +148,16 @@ fn metrics_are_told_on_the_machine_itself_only() {
         assert!(text.lines().any(|one| one == line), "{line} in\n{text}");
     }
 }
+
+/// RFC 9112 § 9.6: who will close says so. A body that nobody read ends the connection.
+#[test]
+fn an_answer_before_the_body_says_that_the_connection_ends() {
+    let world = World::new(&Place::sqlite());
+    let ask = |method, body: &str| Ask::new(method, "/v1/records", world.now()).body(body);
+    let early = world.ask(ask("POST", "unread").unsigned());
+    assert_eq!((early.status.as_u16(), early.header("connection")), (401, "close"));
+    let nothing_unread = world.ask(ask("POST", "").unsigned());
+    assert!(nothing_unread.status == 401 && !nothing_unread.headers.contains_key("connection"));
+    let read = world.ask(ask("POST", "{}").signed(&world.root.courier));
+    assert!(read.status == 200 && !read.headers.contains_key("connection"));
+}
