@@ -1,6 +1,7 @@
 // A school's server in the hands of a second client that isn't ours: fetch, npm's http-message-sig (RFC 9421)
 // and jose. Started by school.py, which tells where server and root are.
 //   school.py WITNESSMARK node client.mjs
+import { execFileSync } from "node:child_process";
 import { createHash, randomBytes } from "node:crypto";
 import { appendSignature, createSignature, webcrypto } from "http-message-sig";
 import { Author, digestOf, jsonLines, newKey, sha256 } from "./author.mjs";
@@ -8,22 +9,20 @@ import { consistent, included, opened, rootOf } from "./proofs.mjs";
 import { keysOf, verifies } from "./verify.mjs";
 import { check, done } from "./tally.mjs";
 
-const { SCHOOL_SERVER, SCHOOL_ROOT, SCHOOL_COOKIE, SCHOOL_PIN } = process.env;
+const { SCHOOL_SERVER, SCHOOL_PROGRAM, SCHOOL_DATA, SCHOOL_PIN_FILE } = process.env;
 const COVERED = ["@method", "@authority", "@path", "@query"];
 const MACHINE = "01980000-0000-7000-8000-00000000face";
 
-/** Asks our program, which is the school's root. */
-async function root(call, args = {}) {
-  const headers = { cookie: SCHOOL_COOKIE, origin: SCHOOL_ROOT };
-  const answer = await fetch(`${SCHOOL_ROOT}/call`, { method: "POST", headers, body: JSON.stringify({ call, args }) });
-  if (!answer.ok) throw new Error(`${call}: ${await answer.text()}`);
-  return answer.json();
+/** Our program, which is the school's root: what it says, as JSON. */
+function root(...args) {
+  const told = execFileSync(SCHOOL_PROGRAM, ["--data", SCHOOL_DATA, "--json", ...args], { encoding: "utf8" });
+  return JSON.parse(told);
 }
+const signedByRoot = (...args) => root(...args, "--pin-file", SCHOOL_PIN_FILE);
 
-async function admit(name, role) {
-  const waiting = (await root("school-waiting")).filter((one) => one.name === name);
-  await root("school-admit", { text: waiting[0].text, role, until: null, pin: SCHOOL_PIN });
-  await root("sync");
+function admit(name, role) {
+  const { code } = root("school", "waiting").find((one) => one.name === name);
+  signedByRoot("school", "admit", "--waiting", code, "--role", role);
 }
 
 /** A request as signed; `given` stands in place of the usual parameters. */
@@ -61,7 +60,7 @@ async function joining(pilot) {
   const introduce = () => open("/v1/waiting", { method: "POST", body: jsonLines(pilot.lines) });
   check("node's device may wait", (await introduce()).status === 202);
   check("who waits is shown nothing", (await told(await ask(pilot.courier, "GET", "/v1/log?from=0"))) === "401 unknown-key");
-  await admit("Node pilot", "mechanic");
+  admit("Node pilot", "mechanic");
   check("who was admitted is let in", (await introduce()).status === 200);
   return card;
 }
@@ -149,9 +148,9 @@ async function refusing(pilot) {
 }
 
 async function ending(pilot) {
-  await root("sync");
-  await root("key-end", { device: pilot.device, reason: "lost", pin: SCHOOL_PIN });
-  await root("sync");
+  root("sync");
+  signedByRoot("school", "revoke", "Node pilot", "--why", "lost");
+  root("sync");
   const answer = await told(await ask(pilot.courier, "GET", "/v1/log?from=0"));
   check("a lost device is heard no more", /^40[13] /.test(answer), answer);
 }

@@ -249,7 +249,7 @@ def ending(root, server: Server, pilot: Author) -> None:
     first = lost.describes("01980000-0000-7000-8000-00000000fade", "before it was lost")
     answer = server.ask("POST", "/v1/records", json_lines([first]), lost.courier)
     check("a member's device is heard", answer.ok and len(answer.json()["taken"]) == 1, answer.text)
-    root.end(lost.device)
+    root.revoke("Outside, lost")
     answer = server.ask("GET", "/v1/log?from=0", key=lost.courier)
     check("a lost device is heard no more", answer.status_code in (401, 403), answer.text)
     answer = server.ask("GET", "/v1/log?from=0", key=lost.key)

@@ -80,7 +80,6 @@ checks "$python" graph.py "$program"
 checks "$python" papers.py "$program"
 
 # A school's server, by clients that are not ours and by what makes requests of all sorts.
-cargo build --quiet -p witnessmark-server --example serve || die "the server's example can't be built"
 checks "$python" client.py "$program"
 checks "$python" school.py "$program" node client.mjs
 checks "$python" door.py "$program"
