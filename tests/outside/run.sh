@@ -83,6 +83,7 @@ checks "$python" papers.py "$program"
 checks "$python" client.py "$program"
 checks "$python" school.py "$program" node client.mjs
 checks "$python" door.py "$program"
+checks node deploy.mjs "$program"
 
 passed=$(grep -c '^ok ' "$log")
 failed=$(grep -c '^FAILED ' "$log")
