@@ -1,4 +1,4 @@
-//! One school in one process and one thread: phones with the real app, store and sync, and a server, in a
+//! One school in one process, one thread a seed: phones with the real app, store and sync, and a server, in a
 //! world where everything that can go wrong does. A seed decides it all. When it has healed, all devices
 //! hold the same and say the same, nothing acknowledged is lost, and no honest server was called a liar.
 //!
@@ -17,14 +17,16 @@ mod phone;
 mod reference;
 #[path = "../../../shared/core/tests/common/schooling.rs"]
 mod schooling;
+mod shipped;
 mod world;
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 
 use world::World;
 
 /// Seeds played where nobody says how many.
-const SEEDS: u64 = 200;
+const SEEDS: u64 = 150;
 
 fn variable(name: &str) -> Option<u64> {
     std::env::var(name).ok().and_then(|value| value.parse().ok())
@@ -39,18 +41,35 @@ fn play(world: &mut World) {
     world.holds();
 }
 
-#[test]
-fn whatever_happens_all_come_to_the_same() {
-    let seeds = match variable("WITNESSMARK_SEED") {
-        Some(seed) => seed..seed + 1,
-        None => 0..variable("WITNESSMARK_SEEDS").unwrap_or(SEEDS),
-    };
-    for seed in seeds {
+/// Plays seeds, as long as there are any and none has failed; gives back the first that fails.
+fn some(next: &AtomicU64, end: u64, failed: &AtomicBool) -> Option<String> {
+    loop {
+        let seed = next.fetch_add(1, Ordering::Relaxed);
+        if seed >= end || failed.load(Ordering::Relaxed) {
+            return None;
+        }
         let mut world = World::new(seed);
         if catch_unwind(AssertUnwindSafe(|| play(&mut world))).is_err() {
+            failed.store(true, Ordering::Relaxed);
             let from = world.trace.len().saturating_sub(40);
-            println!("…{}", world.trace[from..].join("\n  "));
-            panic!("WITNESSMARK_SEED={seed} fails, as told above; its last steps too");
+            let last = world.trace[from..].join("\n  ");
+            return Some(format!("WITNESSMARK_SEED={seed} fails as told above, after\n  {last}"));
         }
     }
+}
+
+#[test]
+fn whatever_happens_all_come_to_the_same() {
+    let (first, end) = match variable("WITNESSMARK_SEED") {
+        Some(seed) => (seed, seed + 1),
+        None => (0, variable("WITNESSMARK_SEEDS").unwrap_or(SEEDS)),
+    };
+    let (next, failed) = (AtomicU64::new(first), AtomicBool::new(false));
+    // Each seed is played by one thread from beginning to end.
+    let cores = std::thread::available_parallelism().map_or(1, usize::from);
+    let told: Vec<String> = std::thread::scope(|scope| {
+        let players: Vec<_> = (0..cores).map(|_| scope.spawn(|| some(&next, end, &failed))).collect();
+        players.into_iter().filter_map(|player| player.join().unwrap()).collect()
+    });
+    assert!(told.is_empty(), "{}", told.join("\n"));
 }

@@ -1,6 +1,7 @@
 //! Between the phones and the server: what is lost, comes twice, breaks off or comes late.
 
 use witnessmark_app::Request;
+use witnessmark_core::record::Digest;
 use witnessmark_sync::client::Answer;
 use witnessmark_sync::wire::Pushed;
 
@@ -67,7 +68,7 @@ impl World {
             }
             _ => {
                 let answer = self.carried(&request);
-                self.acknowledges(&request, &answer);
+                self.acknowledged.extend(taken(&request, &answer));
                 Some(Some(answer))
             }
         }
@@ -78,29 +79,24 @@ impl World {
         self.server.answer(request, now)
     }
 
-    fn acknowledges(&mut self, request: &Request, answer: &Answer) {
-        if request.url.ends_with("/v1/records")
-            && let Ok(pushed) = serde_json::from_slice::<Pushed>(&answer.body)
-        {
-            self.acknowledged.extend(pushed.taken.iter().map(|taken| taken.digest));
-        }
-    }
-
     /// A whole round with nothing in its way.
     pub fn whole_round(&mut self, n: usize) {
-        self.phones[n].rounds.clear();
-        self.phones[n].begins_round();
-        let mut answer = None;
-        loop {
-            match self.phones[n].step(0, answer.take()) {
-                Ok(true) => return,
-                Ok(false) => {}
-                Err(fault) => panic!("{}, with nothing in its way, is told {fault:?}", self.name(n)),
-            }
-            let request = self.phones[n].rounds[0].asked.clone().unwrap();
-            let came = self.carried(&request);
-            self.acknowledges(&request, &came);
-            answer = Some(came);
+        let now = self.seconds();
+        let (server, acknowledged) = (&mut self.server, &mut self.acknowledged);
+        let done = self.phones[n].round(|request| {
+            let answer = server.answer(request, now);
+            acknowledged.extend(taken(request, &answer));
+            answer
+        });
+        if let Err(fault) = done {
+            panic!("{}, with nothing in its way, is told {fault:?}", self.name(n));
         }
     }
+}
+
+/// What an answer says was taken.
+fn taken(request: &Request, answer: &Answer) -> Vec<Digest> {
+    let pushed = serde_json::from_slice::<Pushed>(&answer.body).ok();
+    let pushed = pushed.filter(|_| request.url.ends_with("/v1/records"));
+    pushed.map(|pushed| pushed.taken.iter().map(|taken| taken.digest).collect()).unwrap_or_default()
 }

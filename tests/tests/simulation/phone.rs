@@ -5,7 +5,7 @@ use std::cell::RefCell;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, AtomicU64, Ordering};
 
-use base64ct::{Base64, Encoding};
+use base64ct::{Base64, Base64UrlUnpadded, Encoding};
 use chrono::{DateTime, FixedOffset};
 use uuid::Uuid;
 use witnessmark_app::{App, Fault, Keychain, Platform, Request, SyncStep};
@@ -13,6 +13,10 @@ use witnessmark_core::record::{Body, DeviceId, Digest, Member, Record, SchoolJoi
 use witnessmark_store::{Store, StoreFault};
 use witnessmark_sync::client::{Answer, Following, Round};
 use witnessmark_sync::merkle::Frontier;
+use witnessmark_sync::message::{Unsigned, sign};
+
+/// No round needs more requests than this here: a server can't keep a phone busy for ever.
+const MOST: usize = 200;
 
 pub const ADDRESS: &str = "http://school.test";
 
@@ -79,6 +83,8 @@ pub struct Going {
 pub struct Phone {
     pub name: String,
     pub person: u8,
+    #[allow(dead_code)]
+    number: u8,
     pub seed: SigningSeed,
     pub rounds: Vec<Going>,
     pub offline: bool,
@@ -86,6 +92,7 @@ pub struct Phone {
     kept: Option<Copied>,
     hand: Store,
     app: Option<App>,
+    courier: Option<SigningSeed>,
     database: String,
     system: System,
 }
@@ -110,8 +117,10 @@ impl Phone {
     /// A phone of a person, its key made of this number.
     pub fn new(number: u8, of: u8, time: &Time) -> Self {
         let seed = SigningSeed::from_bytes(&[number + 1; 32]);
-        let name =
-            format!("{}{number}", ["root", "ann", "ben", "cat", "dan", "eve", "fay", "gil"][usize::from(of)]);
+        let name = format!(
+            "{}{number}",
+            ["root", "ann", "ben", "cat", "dan", "eve", "fay", "gil", "hal", "ida"][usize::from(of)]
+        );
         let database = database();
         let drawn = Arc::new(AtomicU64::new(u64::from(number) << 32));
         let system = System { time: time.clone(), skew: Arc::default(), drawn };
@@ -119,12 +128,14 @@ impl Phone {
         let mut phone = Self {
             name,
             person: of,
+            number,
             seed,
             rounds: Vec::new(),
             offline: false,
             kept: None,
             hand,
             app: None,
+            courier: None,
             database,
             system,
         };
@@ -140,6 +151,12 @@ impl Phone {
         phone.set("signatory", &signatory.to_string());
         phone.writes(None, &Body::Member(member));
         phone
+    }
+
+    /// The secret that its key is made of.
+    #[allow(dead_code)]
+    pub fn secret(&self) -> [u8; 32] {
+        [self.number + 1; 32]
     }
 
     pub fn id(&self) -> DeviceId {
@@ -161,17 +178,18 @@ impl Phone {
 
     /// Its holder signs a record.
     pub fn writes(&mut self, machine: Option<Uuid>, body: &Body) -> Record {
+        let record = self.would_write(machine, body);
+        self.hand.write(|tx| tx.append(&record)).unwrap();
+        record
+    }
+
+    /// The record that its holder would sign, kept nowhere.
+    pub fn would_write(&mut self, machine: Option<Uuid>, body: &Body) -> Record {
         let mut salt = [0; 10];
         self.system.random(&mut salt).unwrap();
         let (now, seed) = (self.system.now(), &self.seed);
-        self.hand
-            .write(|tx| {
-                let author = tx.author(&seed.device(), machine)?;
-                let record = author.write(body, machine, now, &salt, seed).unwrap();
-                tx.append(&record)?;
-                Ok::<_, StoreFault>(record)
-            })
-            .unwrap()
+        let author = self.hand.read(|tx| tx.author(&seed.device(), machine)).unwrap();
+        author.write(body, machine, now, &salt, seed).unwrap()
     }
 
     /// Takes its place in the school and follows its server.
@@ -187,6 +205,36 @@ impl Phone {
         });
         self.set("school", &place.to_string());
         self.writes(None, &Body::SchoolJoined(SchoolJoined { school, courier: courier.jwk() }));
+        self.courier = Some(courier);
+    }
+
+    /// A request of any kind, signed by its courier.
+    #[allow(dead_code)]
+    pub fn asks(&self, method: &'static str, path: &str, body: Vec<u8>) -> Request {
+        let mut nonce = [0; 16];
+        self.system.random(&mut nonce).unwrap();
+        let nonce = Base64UrlUnpadded::encode_string(&nonce);
+        let (bare, query) = path.split_once('?').map_or((path, None), |(path, query)| (path, Some(query)));
+        let authority = ADDRESS.split_once("://").unwrap().1;
+        let unsigned = Unsigned { method, authority, path: bare, query, body: &body };
+        let signed =
+            sign(&unsigned, self.system.now().timestamp(), &nonce, self.courier.as_ref().unwrap()).unwrap();
+        let headers = signed.each().map(|(name, value)| (name.to_owned(), value.to_owned())).collect();
+        Request { method, url: format!("{ADDRESS}{path}"), headers, body }
+    }
+
+    /// A whole round with whoever answers.
+    pub fn round(&mut self, mut answers: impl FnMut(&Request) -> Answer) -> Result<(), Fault> {
+        self.rounds.clear();
+        self.begins_round();
+        let mut answer = None;
+        for _ in 0..MOST {
+            if self.step(0, answer.take())? {
+                return Ok(());
+            }
+            answer = Some(answers(self.rounds[0].asked.as_ref().unwrap()));
+        }
+        panic!("a round that never ends");
     }
 
     /// What is kept here.

@@ -16,10 +16,13 @@ use crate::common::{self, correction, described, finding, inspection, look, rect
 use crate::phone::{Phone, Time, person};
 use crate::reference::{Reference, Serves};
 use crate::schooling::{begun, component, deferred, due_item, enrolled, flown, listed, released, second};
+use crate::shipped::Shipped;
 
 /// 2026-05-02, six in the morning.
 const MORNING: i64 = 1_777_701_600_000;
 const MINUTE: i64 = 60_000;
+/// One in so many seeds has the shipped server, which is slower; the others the reference.
+const SHIPPED: u64 = 4;
 const POINTS: [&str; 2] = ["base", "spring"];
 
 pub struct World {
@@ -47,7 +50,11 @@ impl World {
         let founded = SchoolFounded { name: "Invented school".into(), invented: false };
         let school = phones[0].writes(None, &Body::SchoolFounded(founded)).digest;
         let founding = phones[0].records();
-        let server = Box::new(Reference::new(school, SigningSeed::from_bytes(&[250; 32]), &founding));
+        let server: Box<dyn Serves> = if seed.is_multiple_of(SHIPPED) {
+            Box::new(Shipped::new(&founding))
+        } else {
+            Box::new(Reference::new(school, SigningSeed::from_bytes(&[250; 32]), &founding))
+        };
         let (machines, acknowledged) = (Vec::new(), BTreeSet::new());
         let mut world =
             Self { chance, time, phones, server, school, machines, acknowledged, trace: Vec::new() };
