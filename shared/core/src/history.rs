@@ -13,7 +13,7 @@ use uuid::Uuid;
 use crate::list::{Meaning, Rememberance, ResolvedBand, Source, Sourced};
 use crate::record::{
     Body, Clock, Correction, Deferred, DeviceId, Digest, Inspection, Left, LimitConfirmed, Machine, Record,
-    Right, Service, TimeLogged, Trust,
+    Right, Service, TimeLogged, Trust, registers,
 };
 
 use crate::work::Work;
@@ -133,6 +133,9 @@ pub struct Logged {
 /// Entries of [`History::logged`] that are kept.
 const LOGGED_KEPT: usize = 200;
 
+/// A record by which the machine is under a school.
+type Enrolled<'a> = (&'a Record, Digest);
+
 /// A record's place in the order in which all devices fold.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 pub struct Place(Clock, DeviceId, u64, Digest);
@@ -158,11 +161,26 @@ impl History {
             records.into_iter().filter(|r| r.payload.machine == Some(machine)).collect();
         records.sort_by_cached_key(|record| Place::of(record));
         records.dedup_by_key(|record| record.digest);
-        let mut history = Self::default();
+        let (history, enrolled) = Self::folded(&records, trust, &[]);
+        if enrolled.is_empty() { history } else { Self::folded(&records, trust, &enrolled).0 }
+    }
+
+    /// Folds records in their order; gives those too by which the machine is under a school.
+    fn folded<'a>(
+        records: &[&'a Record],
+        trust: &Trust,
+        ahead: &[Enrolled<'a>],
+    ) -> (Self, Vec<Enrolled<'a>>) {
+        let (mut history, mut enrolled) = (Self::default(), Vec::new());
         for record in records {
-            history.take(record, trust);
+            history.take_before(record, trust, ahead);
+            if record.payload.kind == "machine-enrolled"
+                && let Some(school) = history.school
+            {
+                enrolled.push((*record, school));
+            }
         }
-        history
+        (history, enrolled)
     }
 
     /// What the next list must ask again, by point.
@@ -189,22 +207,32 @@ impl History {
         self.open.iter().find(|open| open.point == point)
     }
 
-    /// Takes one more record. It must stand after all those folded before; see [`History::upto`].
+    /// Takes one more record. It must stand after all those folded before (see [`History::upto`]); one by
+    /// which the machine comes under a school judges those before it too, so fold anew with it.
     ///
     /// Whoever has no right to a thing can make the verdict only more careful: what they found wrong
     /// is taken, what they found right is not.
     pub fn take(&mut self, record: &Record, trust: &Trust) {
+        self.take_before(record, trust, &[]);
+    }
+
+    /// The same where it is known how the machine comes under schools later.
+    fn take_before(&mut self, record: &Record, trust: &Trust, ahead: &[Enrolled<'_>]) {
         self.upto = Some(Place::of(record));
         if !trust.counts(record) {
             return;
         }
         self.latest = self.latest.max(Some(record.payload.at));
-        let may = |right| self.may(record, trust, right);
+        if registers(record) {
+            self.begins(&record.payload.device);
+        }
+        let over = self.school.or_else(|| school_ahead(record, ahead));
+        let may = |right| self.may_under(over, record, trust, right);
         match record.payload.typed() {
             Ok(Body::Machine(machine)) if may(Right::Work) => {
                 // The latest word holds, also where it takes a slip of the pen back.
                 let unseen = self.unseen(record);
-                self.hours = machine.hours + unseen.hours;
+                self.hours = (machine.hours + unseen.hours).min(f64::MAX);
                 self.flights = machine.flights.saturating_add(unseen.flights);
                 self.machine = Some((machine, record.digest));
                 self.taken_back();
@@ -247,8 +275,13 @@ impl History {
     /// Whether a record's author has a right over this machine, as far as folded: by the school's
     /// roles where it is under a school; else everybody has, but only its owner lets a defect wait.
     pub fn may(&self, record: &Record, trust: &Trust, right: Right) -> bool {
+        self.may_under(self.school, record, trust, right)
+    }
+
+    fn may_under(&self, over: Option<Digest>, record: &Record, trust: &Trust, right: Right) -> bool {
         let own = self.owns(&record.payload.device, trust);
-        match &self.school {
+        match &over {
+            _ if !in_time(record) => false,
             None => own || right != Right::Defer,
             // A school of which nothing is known here has no members.
             Some(school) => {
@@ -272,7 +305,24 @@ impl History {
         self.registered_by.as_ref().is_some_and(|owner| trust.same_person(owner, device))
     }
 
+    /// The machine begins here. What was signed of it before can't have been: only what was found wrong
+    /// stays, and second looks, whose authors' clocks may lie behind.
+    fn begins(&mut self, owner: &DeviceId) {
+        *self = Self {
+            registered_by: Some(owner.clone()),
+            open: std::mem::take(&mut self.open),
+            unknown: std::mem::take(&mut self.unknown),
+            work: Work { early: std::mem::take(&mut self.work.early), ..Work::default() },
+            upto: self.upto.take(),
+            latest: self.latest,
+            ..Self::default()
+        };
+    }
+
     fn enrol(&mut self, record: &Record, trust: &Trust, school: Option<Digest>) {
+        if !in_time(record) {
+            return;
+        }
         let own = self.owns(&record.payload.device, trust);
         let root = self.school.and_then(|id| trust.school(&id)).is_some_and(|school| school.by_root(record));
         // Into a school goes only a member's machine; out of it, its owner or the root takes it.
@@ -300,13 +350,15 @@ impl History {
     }
 
     fn take_time(&mut self, record: &Record, mut body: TimeLogged) {
+        // No engine runs backwards; a reading put right is the description's word.
+        body.added.hours = body.added.hours.max(0.0);
         if let Some(reading) = &mut body.reading {
             // Hours that the reader knew of are in the reading; flights and tanks it doesn't speak of.
             for logged in &mut self.logged {
                 if knew(record, &logged.device, logged.seq) {
                     logged.added.hours = 0.0;
                 }
-                *reading += logged.added.hours;
+                *reading = (*reading + logged.added.hours).min(f64::MAX);
             }
         }
         self.log_time(record.payload.at.date_naive(), &body);
@@ -429,6 +481,22 @@ fn sighting(record: &Record, means: Meaning, title: &str, words: &str, hours: f6
         at: record.payload.at,
         hours,
     }
+}
+
+/// The school under which the machine came next, where whoever put it there hadn't seen this record:
+/// with a clock set back, anybody could else speak from the time when nobody needed a right.
+fn school_ahead(record: &Record, ahead: &[Enrolled<'_>]) -> Option<Digest> {
+    let place = Place::of(record);
+    let (by, school) = ahead.iter().find(|(by, _)| Place::of(by) > place)?;
+    (!knew(by, &record.payload.device, record.payload.seq)).then_some(*school)
+}
+
+/// Whether a record's causal time is no earlier than its author's wall clock, as the clock's rule has it:
+/// else it was put where it doesn't belong.
+fn in_time(record: &Record) -> bool {
+    let payload = &record.payload;
+    u64::try_from(payload.at.timestamp_millis()).is_ok_and(|at| at <= payload.clock.ms)
+        || payload.at.timestamp_millis() < 0
 }
 
 /// Whether a record's author knew a device's record of this number.

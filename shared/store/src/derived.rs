@@ -121,6 +121,13 @@ impl Tx<'_> {
                 }
             }
         }
+        self.inner.execute_batch(
+            "INSERT INTO split (machine, device)
+             SELECT DISTINCT one.machine, one.device FROM record AS one JOIN record AS other
+             ON other.device = one.device AND other.seq = one.seq AND other.digest <> one.digest
+             WHERE one.machine IS NOT NULL
+             ON CONFLICT DO NOTHING;",
+        )?;
         Ok(())
     }
 
@@ -131,10 +138,12 @@ impl Tx<'_> {
         // First: a change of trust folds anew what was folded under the old one.
         let trust = self.trust()?;
         let mut history = self.history(machine)?.unwrap_or_default();
-        if history.upto.as_ref().is_none_or(|upto| *upto < Place::of(record)) {
+        // What puts a machine under a school judges what was signed before, too.
+        let alone = record.payload.kind != "machine-enrolled";
+        if alone && history.upto.as_ref().is_none_or(|upto| *upto < Place::of(record)) {
             history.take(record, &trust);
         } else {
-            // It came late: fold the machine's whole log, in the order all devices fold.
+            // Fold the machine's whole log, in the order all devices fold.
             history = History::of(machine, &self.records_of(Some(machine))?, &trust);
         }
         self.keep(machine, &history)?;
@@ -163,6 +172,29 @@ impl Tx<'_> {
             }
         }
         Ok(())
+    }
+
+    /// Whether a device has said two things under one of its numbers, whatever they are about: who may say
+    /// no more since its last number can't say it under an earlier one.
+    pub(crate) fn check_number(&self, record: &Record) -> Result<(), StoreFault> {
+        let payload = &record.payload;
+        let mut statement = self
+            .inner
+            .prepare_cached("SELECT machine FROM record WHERE device = ?1 AND seq = ?2 AND digest <> ?3")?;
+        let seq = i64::try_from(payload.seq).unwrap_or(i64::MAX);
+        let others = statement
+            .query_map(params![payload.device.0, seq, record.digest.0], |row| {
+                row.get::<_, Option<String>>(0)
+            })?
+            .collect::<Result<Vec<_>, _>>()?;
+        if others.is_empty() {
+            return Ok(());
+        }
+        for machine in others.into_iter().flatten() {
+            let machine = machine.parse().map_err(|_| StoreFault::Damaged("a machine's id".into()))?;
+            self.split(machine, &payload.device)?;
+        }
+        payload.machine.map_or(Ok(()), |machine| self.split(machine, &payload.device))
     }
 
     fn split(&self, machine: Uuid, device: &DeviceId) -> Result<(), StoreFault> {

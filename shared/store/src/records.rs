@@ -57,6 +57,7 @@ impl Tx<'_> {
             record.envelope.signature,
         ])?;
         if added == 1 {
+            self.check_number(record)?;
             self.derive(record)?;
         }
         Ok(added == 1)
@@ -155,7 +156,12 @@ impl Tx<'_> {
             .optional()?
             .map(at)
             .transpose()?;
-        let mut seen = self.version_vector()?;
+        // A bundle of one machine brings some of its authors' numbers and not those between: of a machine, its
+        // author knew what is here about it.
+        let mut seen = match machine {
+            Some(machine) => self.seen_of(machine)?,
+            None => self.version_vector()?,
+        };
         seen.remove(device);
         Ok(Author { last, last_of, seen, clock: self.clock()? })
     }
@@ -165,9 +171,24 @@ impl Tx<'_> {
     /// # Errors
     /// [`StoreFault`].
     pub fn version_vector(&self) -> Result<BTreeMap<DeviceId, u64>, StoreFault> {
-        let mut statement =
-            self.inner.prepare_cached("SELECT device, max(seq) FROM record GROUP BY device")?;
-        let rows = statement.query_map([], |row| Ok((row.get(0)?, row.get::<_, i64>(1)?)))?;
+        self.latest("SELECT device, max(seq) FROM record GROUP BY device", [])
+    }
+
+    /// Each device's latest number here among those about a machine.
+    fn seen_of(&self, machine: Uuid) -> Result<BTreeMap<DeviceId, u64>, StoreFault> {
+        self.latest(
+            "SELECT device, max(seq) FROM record WHERE machine = ?1 GROUP BY device",
+            [machine.to_string()],
+        )
+    }
+
+    fn latest(
+        &self,
+        sql: &str,
+        params: impl rusqlite::Params,
+    ) -> Result<BTreeMap<DeviceId, u64>, StoreFault> {
+        let mut statement = self.inner.prepare_cached(sql)?;
+        let rows = statement.query_map(params, |row| Ok((row.get(0)?, row.get::<_, i64>(1)?)))?;
         rows.map(|row| {
             let (device, seq) = row?;
             Ok((DeviceId(device), unsigned(seq)?))

@@ -330,3 +330,43 @@ fn an_upgraded_database_is_as_a_fresh_one_and_loses_nothing() {
     drop(Store::open(&path("fresh.db")).unwrap());
     assert_eq!(shape(&path("old.db")), shape(&path("fresh.db")));
 }
+
+#[test]
+fn a_number_used_twice_splits_a_devices_word_whatever_it_is_about() {
+    let (one, other) = (Uuid::from_u128(4), Uuid::from_u128(5));
+    for turned in [false, true] {
+        let mut store = Store::open(":memory:").unwrap();
+        let mut records = vec![Pen::new(1).write(one, &machine()), Pen::new(1).write(other, &machine())];
+        if turned {
+            records.reverse();
+        }
+        let device = records[0].payload.device.clone();
+        for record in &records {
+            append(&mut store, record);
+        }
+        store.write(|tx| tx.rebuild()).unwrap();
+        for about in [one, other] {
+            let split = store.read(|tx| tx.split_words(about)).unwrap();
+            assert_eq!(split, std::slice::from_ref(&device));
+        }
+        let mut fresh = Store::open(":memory:").unwrap();
+        for record in &records {
+            append(&mut fresh, record);
+        }
+        assert_eq!(fresh.read(|tx| tx.split_words(one)).unwrap(), [device]);
+    }
+}
+
+#[test]
+fn of_a_machine_only_what_is_here_about_it_was_seen() {
+    let mut store = Store::open(":memory:").unwrap();
+    let (one, other) = (Uuid::from_u128(4), Uuid::from_u128(5));
+    let mut stranger = Pen::new(2);
+    // Its record about the other machine isn't here; the later one is.
+    stranger.write(other, &machine());
+    stranger.author.last_of = None;
+    append(&mut store, &stranger.write(one, &machine()));
+    let author = |store: &mut Store, about| store.read(|tx| tx.author(&Pen::new(1).seed.device(), about));
+    assert_eq!(author(&mut store, Some(one)).unwrap().seen, BTreeMap::from([(stranger.seed.device(), 2)]));
+    assert!(author(&mut store, Some(other)).unwrap().seen.is_empty());
+}

@@ -8,6 +8,9 @@ use serde::{Deserialize, Serialize};
 use super::payload::VERSION;
 use super::{DeviceId, Digest, Payload, SigningSeed};
 
+/// The largest number that every reader of JSON counts exactly.
+const MOST_COUNTED: u64 = (1 << 53) - 1;
+
 /// The protected header's members, in the only form we write or take.
 #[derive(Serialize, Deserialize, PartialEq)]
 #[serde(deny_unknown_fields)]
@@ -201,6 +204,11 @@ fn read_payload(text: &str) -> Result<Payload, EnvelopeFault> {
     // RFC 3339 has years of four digits; a moment past them would leave the calendar in another zone.
     if !(1..=9999).contains(&payload.at.year()) {
         return Err(EnvelopeFault::Payload("its moment lies outside the years 1 to 9999".into()));
+    }
+    // Past this, readers of JSON count differently (RFC 7493 § 2.2), and databases not at all.
+    let counts = [payload.seq, payload.of_seq, payload.clock.ms];
+    if counts.iter().chain(payload.seen.values()).any(|count| *count > MOST_COUNTED) {
+        return Err(EnvelopeFault::Payload("a number in it is too large to be counted exactly".into()));
     }
     Ok(payload)
 }

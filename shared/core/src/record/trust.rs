@@ -80,13 +80,12 @@ impl Trust {
         self.vouched.contains_key(&(one.clone(), two.clone()))
     }
 
-    /// Whether two devices are of one person, by the word of one of them.
-    pub fn same_person(&self, one: &DeviceId, two: &DeviceId) -> bool {
+    /// Whether the other device is of the same person, by the word of the first. The other's own word is
+    /// none: anybody can claim to be somebody, and vouch for whom they claim to be.
+    pub fn same_person(&self, first: &DeviceId, other: &DeviceId) -> bool {
         let person = |device| self.devices.get(device).map(|standing| standing.person_id);
-        one == two
-            || (person(one).is_some()
-                && person(one) == person(two)
-                && (self.vouches(one, two) || self.vouches(two, one)))
+        first == other
+            || (person(first).is_some() && person(first) == person(other) && self.vouches(first, other))
     }
 
     /// What is known of a device.

@@ -51,7 +51,8 @@ impl std::ops::Add for Service {
 
     fn add(self, more: Self) -> Self {
         Self {
-            hours: self.hours + more.hours,
+            // Never past what a number can be: infinity can't be kept.
+            hours: (self.hours + more.hours).clamp(f64::MIN, f64::MAX),
             flights: self.flights.saturating_add(more.flights),
             tanks: self.tanks.saturating_add(more.tanks),
         }
