@@ -11,6 +11,7 @@ use witnessmark_core::list::{
 
 use crate::Fault;
 use crate::texts::Texts;
+use crate::validate::check_drawing;
 
 /// The files of `shared/catalogue`.
 pub static EMBEDDED: Dir<'static> = include_dir!("$CARGO_MANIFEST_DIR/../catalogue");
@@ -96,6 +97,10 @@ impl Catalogue {
             let language = path.strip_prefix("texts/")?.split('/').next()?;
             Some((language, path, content))
         });
+        // They go into the page as they stand, whoever published them.
+        if let Some(fault) = under("drawings/").find_map(|(path, content)| check_drawing(path, content)) {
+            return Err(fault.into());
+        }
         let drawings = under("drawings/").map(|(path, content)| (stem(path).to_owned(), content.to_owned()));
         let occasions = read_occasions("occasions.toml", file("occasions.toml")?)?;
         let around = Around {

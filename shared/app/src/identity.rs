@@ -12,7 +12,7 @@ use chacha20poly1305::{XChaCha20Poly1305, XNonce};
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
-use witnessmark_core::record::{Body, DeviceId, Member, Record, SigningSeed};
+use witnessmark_core::record::{Body, DeviceId, Member, Record, SigningSeed, machine_id};
 use witnessmark_store::{Store, Tx};
 use zeroize::Zeroizing;
 
@@ -91,21 +91,37 @@ fn make(house: &House, name: &str, person: Option<Uuid>, pin: &str) -> Result<Ma
 
 /// First start: makes this device's key, and signs its first record.
 pub fn begin(store: &mut Store, house: &House, name: &str, pin: &str) -> Result<(), Fault> {
-    begin_made(store, house, make(house, name, None, pin)?)
+    begin_made(store, house, make(house, name, None, pin)?, None)
 }
 
 /// First start of another device of a person: the same name and identifier, a key of its own.
-pub fn begin_as(store: &mut Store, house: &House, name: &str, person: Uuid, pin: &str) -> Result<(), Fault> {
-    begin_made(store, house, make(house, name, Some(person), pin)?)
+pub fn begin_as(
+    store: &mut Store,
+    house: &House,
+    name: &str,
+    person: Uuid,
+    first: &DeviceId,
+    pin: &str,
+) -> Result<(), Fault> {
+    begin_made(store, house, make(house, name, Some(person), pin)?, Some(first))
 }
 
-fn begin_made(store: &mut Store, house: &House, made: Made) -> Result<(), Fault> {
+/// The device by whose code this one was begun, where it is another one of a person: no other is taken
+/// for that person's, whatever it says.
+pub fn begun_as(tx: &Tx<'_>) -> Result<Option<DeviceId>, Fault> {
+    Ok(tx.setting("begun-as")?.map(DeviceId))
+}
+
+fn begin_made(store: &mut Store, house: &House, made: Made, first: Option<&DeviceId>) -> Result<(), Fault> {
     store.write(|tx| {
         if signatory(tx)?.is_some() {
             return Err(Fault::new("already-begun"));
         }
         tx.set("sealed-key", &serde_json::to_string(&made.sealed)?)?;
         tx.set("signatory", &serde_json::to_string(&made.own)?)?;
+        if let Some(first) = first {
+            tx.set("begun-as", &first.0)?;
+        }
         house.write_record(tx, &made.seed, None, &Body::Member(made.member))?;
         Ok(())
     })
@@ -338,6 +354,15 @@ impl House {
             tx.pending_signed()?;
         }
         self.write_at(tx, seed, machine, self.platform.now(), body)
+    }
+
+    /// The name of a machine that this key registers with its next record.
+    pub fn new_machine(&self, tx: &Tx<'_>, seed: &SigningSeed) -> Result<Uuid, Fault> {
+        let last = tx.author(&seed.device(), None)?.last.map_or(0, |last| last.seq);
+        // What waits unsigned is signed before it.
+        let waiting = u64::try_from(tx.pending()?.len()).unwrap_or(u64::MAX);
+        let ms = u64::try_from(self.platform.now().timestamp_millis()).unwrap_or(0);
+        Ok(machine_id(&seed.device(), last.saturating_add(waiting).saturating_add(1), ms))
     }
 
     fn write_at(

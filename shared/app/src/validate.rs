@@ -1,5 +1,6 @@
 //! Checking catalogue files for their authors: every fault with file and line.
 
+mod drawing;
 mod graph;
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -14,6 +15,7 @@ use witnessmark_core::list::{
 use crate::Fault;
 use crate::catalogue::{Catalogue, stem};
 use crate::texts::{FALLBACK, Texts};
+pub(crate) use drawing::check_drawing;
 
 /// What a catalogue file is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -201,34 +203,6 @@ const WORDS_HINT: &str = "add them to a .ftl file, and give that file too";
 
 fn has_focus(svg: &str, focus: &str) -> bool {
     svg.contains(&format!("data-focus=\"{focus}\""))
-}
-
-/// A drawing is put into the page as it stands, so it may hold shapes and nothing that acts.
-fn check_drawing(file: &str, text: &str) -> Vec<CatalogueFault> {
-    const NEVER: &[&str] = &[
-        "<script",
-        "<style",
-        "<foreignobject",
-        "<image",
-        "href",
-        "javascript:",
-        "onload",
-        "onclick",
-        "id=\"",
-    ];
-    let lower = text.to_lowercase();
-    NEVER
-        .iter()
-        .filter_map(|never| {
-            let at = lower.find(never)?;
-            Some(CatalogueFault {
-                file: file.to_owned(),
-                line: line_at(text, at),
-                what: format!("a drawing may not contain `{never}`"),
-                hint: "keep shapes with the classes that DEVELOPERS.md lists".into(),
-            })
-        })
-        .collect()
 }
 
 /// Checks the whole embedded catalogue as an author's files would be checked.

@@ -83,7 +83,7 @@ impl App {
                     self.house.known(tx, machine)?;
                     machine
                 }
-                None => self.house.uuid()?,
+                None => self.house.new_machine(tx, &seed)?,
             };
             self.house.write_record(tx, &seed, Some(machine), &Body::Machine(description))?;
             if known.is_none() {

@@ -194,8 +194,9 @@ impl App {
     /// # Errors
     /// [`Fault`]: no such code, a weak PIN, a device that has its key already.
     pub fn begin_as(&mut self, text: String, pin: String) -> Result<Start, Fault> {
-        let (_, standing) = applicant(&text)?;
-        identity::begin_as(&mut self.store, &self.house, &standing.person, standing.person_id, &pin)?;
+        let (member, standing) = applicant(&text)?;
+        let (name, first) = (&standing.person, &member.payload.device);
+        identity::begin_as(&mut self.store, &self.house, name, standing.person_id, first, &pin)?;
         self.start()
     }
 
@@ -305,14 +306,13 @@ impl House {
         keep_place(tx, Some(&Place { school, address, following, last: None, distrust: None }))
     }
 
-    /// Whoever vouched for this device is vouched for by it too: either may end the other's key when lost.
+    /// The device by whose code this one was begun, once it has vouched for this one, is vouched for by it
+    /// too: either may end the other's key when lost. No other is: anybody can claim to be this person.
     fn vouch_back(&self, tx: &Tx<'_>, seed: &SigningSeed) -> Result<(), Fault> {
         let (trust, own) = (tx.trust()?, seed.device());
-        let others = trust.devices().map(|(device, _)| device);
-        let mine = others.filter(|other| trust.same_person(other, &own) && !trust.vouches(&own, other));
-        for device in mine.filter(|other| **other != own) {
-            let body = Body::Vouched(Vouched { device: device.clone() });
-            self.write_record(tx, seed, None, &body)?;
+        let Some(device) = identity::begun_as(tx)? else { return Ok(()) };
+        if trust.same_person(&device, &own) && !trust.vouches(&own, &device) {
+            self.write_record(tx, seed, None, &Body::Vouched(Vouched { device }))?;
         }
         Ok(())
     }
