@@ -482,3 +482,25 @@ fn the_server_answers_members_and_the_root_as_the_table_says() {
     }
     assert_eq!(wrong, Vec::<String>::new());
 }
+
+/// A viewer's look stays where it is until that one is more; a root's own word on members goes in any case.
+#[test]
+fn a_root_that_is_a_viewer_still_manages_and_what_was_stuck_goes_when_it_is_more() {
+    let mut school = school();
+    let syncs = |school: &mut School| {
+        let (phone, server) = (&mut school.phones[place(Who::Root)], &mut school.server);
+        phone.round(|request| server.answer(request, MORNING / 1000)).unwrap();
+        phone.app().school().unwrap().sync
+    };
+    syncs(&mut school);
+    school.admits(Who::Root, Role::Viewer, None);
+    syncs(&mut school);
+    let said = school.phone(Who::Root).writes(Some(machine()), &look(vec![])).digest;
+    assert_eq!(syncs(&mut school).stuck.len(), 1);
+    assert!(!school.server.log().contains(&said));
+    school.admits(Who::Root, Role::Instructor, None);
+    syncs(&mut school);
+    let view = syncs(&mut school);
+    assert_eq!((view.stuck.len(), view.records), (0, 0));
+    assert!(school.server.log().contains(&said));
+}

@@ -185,6 +185,15 @@ impl Tx<'_> {
         Ok(self.inner.execute_batch("DELETE FROM stuck;")?)
     }
 
+    /// Lets what is stuck for this kind of fault be sent again.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn stuck_retry_kind(&self, kind: &str) -> Result<(), StoreFault> {
+        self.inner.prepare_cached("DELETE FROM stuck WHERE kind = ?1")?.execute([kind])?;
+        Ok(())
+    }
+
     /// Pictures to be sent, of records that have a receipt: a picture goes after the record that names it.
     ///
     /// # Errors

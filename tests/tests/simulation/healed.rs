@@ -15,7 +15,7 @@ use crate::world::World;
 #[derive(Debug, PartialEq)]
 struct Told {
     records: BTreeSet<Digest>,
-    histories: Vec<Option<History>>,
+    histories: Vec<History>,
     split: Vec<Vec<DeviceId>>,
     verdicts: Vec<Verdict>,
 }
@@ -42,8 +42,10 @@ impl World {
         }
         let said = self.made_of();
         (0..self.phones.len()).for_each(|n| self.brings(n, &said));
-        // What the first brings, the last has; what the last brings, the first has in the second time.
-        for _ in 0..2 {
+        // Who lets whom in may have to come in by others first: until nothing comes to the log any more.
+        let mut before = usize::MAX;
+        while before != self.server.log().len() {
+            before = self.server.log().len();
             (0..self.phones.len()).for_each(|n| self.whole_round(n));
         }
         (0..self.phones.len()).for_each(|n| self.whole_round(n));
@@ -58,8 +60,12 @@ impl World {
         let now = self.phones[0].now();
         let day = now.date_naive();
         let (school, machines) = (self.school, self.machines.clone());
+        // Where the root's own key was ended, nobody could be admitted anew: a viewer's words stay its own.
         let members: Vec<usize> = (0..self.phones.len())
-            .filter(|n| trust.role_on(&school, &self.phones[*n].id(), day).is_some())
+            .filter(|n| {
+                let role = trust.role_on(&school, &self.phones[*n].id(), day);
+                role.is_some_and(|role| role > Role::Viewer)
+            })
             .collect();
         let mut told: Option<(String, Told)> = None;
         for n in members {
@@ -135,7 +141,10 @@ fn tells(
         records: counting,
         verdicts: folded.iter().map(verdict).collect(),
         // A record past its key's end may lie on one phone only, and it moves this and nothing else.
-        histories: folded.iter().map(|(h, _)| h.clone().map(|h| History { upto: None, ..h })).collect(),
+        histories: folded
+            .iter()
+            .map(|(history, _)| History { upto: None, ..history.clone().unwrap_or_default() })
+            .collect(),
         split: folded.into_iter().map(|(_, split)| split).collect(),
     }
 }

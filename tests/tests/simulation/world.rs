@@ -198,6 +198,14 @@ impl World {
         roots.get(self.chance.below(roots.len() as u64) as usize).copied().unwrap_or(0)
     }
 
+    /// Whether a phone takes another for a member's whose key holds.
+    fn knows_as_member(&mut self, root: usize, n: usize) -> bool {
+        let (school, device) = (self.school, self.phones[n].id());
+        let day = self.phones[root].now().date_naive();
+        let trust = self.phones[root].hand().read(|tx| tx.trust()).unwrap();
+        n != root && trust.role_on(&school, &device, day).is_some()
+    }
+
     /// The root does what roots do; or somebody ends a key.
     fn manages(&mut self) {
         let (root, n) = (self.any_root(), self.any_phone());
@@ -210,7 +218,8 @@ impl World {
                 self.says(format!("{} ends {}'s person", self.name(root), self.name(n)));
                 self.phones[root].writes(None, &Body::MemberEnded(body));
             }
-            5 => {
+            // The app hands over to members only whose key holds, as far as it knows.
+            5 if self.knows_as_member(root, n) => {
                 let body = RootHanded { school: self.school, to: device };
                 self.says(format!("{} hands over to {}", self.name(root), self.name(n)));
                 self.phones[root].writes(None, &Body::RootHanded(body));

@@ -1,6 +1,6 @@
 //! Taking records into the log.
 
-use witnessmark_core::record::{Body, DeviceId, Record, Role};
+use witnessmark_core::record::{DeviceId, Record, Role, Trust};
 use witnessmark_sync::wire::{Pushed, Refusal, Refused, Taken};
 
 use super::School;
@@ -31,7 +31,7 @@ impl School {
         // In the order sent; where no place is known yet, that of the next one appended.
         let mut places: Vec<Option<Taken>> = Vec::new();
         for (line, judged) in numbers.into_iter().zip(judged) {
-            match judged.and_then(|(record, body)| may_send(sender, record, &body)) {
+            match judged.and_then(|(record, _)| may_send(sender, record)) {
                 Ok(record) => {
                     good.push(record);
                     places.push(None);
@@ -63,11 +63,11 @@ fn numbered(lines: &[u8]) -> (Vec<u32>, Vec<&[u8]>) {
     lines.filter(|(line, _)| !line.trim_ascii().is_empty()).map(|(line, n)| (n, line)).unzip()
 }
 
-/// A viewer looks on: of viewers come only their own records about their keys and their place.
-fn may_send(sender: &Sender, record: Record, body: &Body) -> Result<Record, No> {
+/// A viewer looks on: of viewers come only their own records about keys and places. A root that is a
+/// viewer manages its school with these.
+fn may_send(sender: &Sender, record: Record) -> Result<Record, No> {
     let own = record.payload.device == sender.device;
-    let keys = matches!(body, Body::Member(_) | Body::SchoolJoined(_) | Body::Vouched(_) | Body::Revoked(_));
-    if sender.role > Role::Viewer || (own && keys) {
+    if sender.role > Role::Viewer || (own && Trust::is_made_of(&record.payload.kind)) {
         return Ok(record);
     }
     let message = "a viewer's records are not taken".into();

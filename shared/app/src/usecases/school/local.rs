@@ -2,10 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use witnessmark_core::record::{Body, DeviceId, Digest, Record, Signature, Trust};
+use witnessmark_core::record::{Body, DeviceId, Digest, Record, Role, Signature, Trust};
 use witnessmark_store::{Photo, Stuck, Tx};
 use witnessmark_sync::client::{Following, Leaf, Local, Page, PhotoOut};
-use witnessmark_sync::wire::Refused;
+use witnessmark_sync::wire::{Refusal, Refused};
 
 use super::joining::member_of;
 use super::place::{Place, keep_place, own, placed};
@@ -34,6 +34,20 @@ pub(super) fn invented(tx: &Tx<'_>, place: Option<&Place>) -> Result<bool, Fault
 impl LocalTx<'_, '_> {
     fn refuse(&self, record: &Record, why: &str) -> Result<(), Fault> {
         Ok(self.tx.refuse(record.payload.machine, &record.line(), why)?)
+    }
+
+    /// What was stuck for a reason that has gone is sent again: this device is more than a viewer now, or
+    /// the log tells of other keys.
+    fn unstick(&self, other_keys: bool) -> Result<(), Fault> {
+        let (device, place) = (own(self.tx)?.device, placed(self.tx)?);
+        let role = self.tx.trust()?.role_on(&place.school, &device, self.house.now().date_naive());
+        if role > Some(Role::Viewer) {
+            self.tx.stuck_retry_kind(Refusal::Viewer.name())?;
+        }
+        if other_keys {
+            self.tx.stuck_retry_kind(Refusal::UnknownKey.name())?;
+        }
+        Ok(())
     }
 }
 
@@ -97,7 +111,7 @@ impl Local for LocalTx<'_, '_> {
             Leaf::Have(_) | Leaf::Odd { .. } => None,
         });
         let (_, odd) = take_in(self.tx, records.clone())?;
-        for record in records {
+        for record in records.clone() {
             if let Some(why) = odd.get(&record.digest) {
                 self.refuse(record, why)?;
             }
@@ -107,6 +121,7 @@ impl Local for LocalTx<'_, '_> {
                 self.tx.refuse(None, &serde_json::to_string(envelope)?, why)?;
             }
         }
+        self.unstick(records.clone().any(|record| Trust::is_made_of(&record.payload.kind)))?;
         let digests: Vec<Digest> = page.leaves.iter().map(Leaf::digest).collect();
         self.tx.receipts_keep(page.first, &digests)?;
         let place = Place { following: Some(following.clone()), ..placed(self.tx)? };
