@@ -1,6 +1,6 @@
 //! Trends, lives, air and load against published figures and reference libraries.
 //! Beside each figure stands where it was read; "memory" where no text was at hand. The same
-//! libraries are asked anew, on random data, by `tests/outside/numbers.py`.
+//! libraries are asked anew, on random data, by `tests/outside/figures.py`.
 
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 

@@ -1,6 +1,6 @@
 """Trends, lives and air, against SciPy, pymannkendall, lifelines and ambiance, on random data.
 
-    numbers.py WITNESSMARK
+    figures.py WITNESSMARK
 
 Each check draws its data anew; where one fails it tells the seed.
 """
