@@ -102,17 +102,16 @@ def found(chance: np.random.Generator, n: int, exact: bool) -> list:
 
 
 def log_likelihood(findings: list, k: float, scale: float) -> float:
-    """By scipy.stats alone."""
-    life = stats.weibull_min(k, scale=scale)
-    total = 0.0
-    for after, by in findings:
-        if by is None:
-            total += life.logsf(after)
-        elif by == after:
-            total += life.logpdf(after)
-        else:
-            total += math.log(life.cdf(by) - life.cdf(after))
-    return total
+    """By scipy.stats' survival function and density alone."""
+    after = np.array([a for a, _ in findings])
+    by = np.array([math.inf if b is None else b for _, b in findings])
+    exact = after == by
+    alive, gone = (stats.weibull_min.logsf(t, k, scale=scale) for t in (after, by))
+    density = stats.weibull_min.logpdf(after, k, scale=scale)
+    # ln(S(after) − S(by)), where both are nearly nothing, too.
+    share = np.where(exact, 1, -np.expm1(np.minimum(gone - alive, 0)))
+    between = alive + np.where(share > 0, np.log(np.maximum(share, 1e-300)), -1e9)
+    return float(np.sum(np.where(exact, density, between)))
 
 
 def lives(program: str, chance: np.random.Generator, seed: int) -> None:

@@ -30,9 +30,8 @@ pub fn cosmesis() -> Pairs {
         (36, 48),
         (37, 44),
     ];
-    let whole = [
-        15, 17, 18, 22, 24, 24, 32, 33, 34, 36, 36, 37, 37, 37, 38, 40, 45, 46, 46, 46, 46, 46, 46, 46, 46,
-    ];
+    let whole =
+        [15, 17, 18, 22, 24, 24, 32, 33, 34, 36, 36, 37, 37, 37, 38, 40, 45, 46, 46, 46, 46, 46, 46, 46, 46];
     let failed = between.iter().map(|(after, by)| (f64::from(*after), Some(f64::from(*by))));
     let pairs: Pairs = failed.chain(whole.iter().map(|after| (f64::from(*after), None))).collect();
     assert_eq!(pairs.len(), 46);
