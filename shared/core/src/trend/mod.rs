@@ -2,7 +2,8 @@
 //! is, and when it reaches a limit.
 //!
 //! Everything here ranks and takes medians: one wild reading moves nothing, and is shown
-//! rather than dropped. Where chance could have made a trend, nothing is told.
+//! rather than dropped. Where chance alone makes such a trend as well, no direction is told and no
+//! limit foretold.
 
 mod change;
 mod fault;
