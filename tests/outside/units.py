@@ -86,6 +86,9 @@ def table() -> list:
     for dimension, units in UNITS.items():
         for code, name in units.items():
             for value in VALUES:
+                # Nothing is colder than absolute zero: ours refuses it, and pint doesn't.
+                if dimension == "temperature" and convert(value, name, SI[dimension]) < 0:
+                    continue
                 rows.append([float(value), code, "SI", convert(value, name, SI[dimension])])
                 for other_code, other in units.items():
                     rows.append([float(value), code, other_code, convert(value, name, other)])
