@@ -78,6 +78,7 @@ check "the table of units is what pint says" "$python" units.py --check
 checks "$python" schemas.py "$program"
 checks "$python" graph.py "$program"
 checks "$python" papers.py "$program"
+checks "$python" figures.py "$program"
 
 # A school's server, by clients that are not ours and by what makes requests of all sorts.
 checks "$python" client.py "$program"

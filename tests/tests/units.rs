@@ -59,6 +59,10 @@ fn printed_factors_of_sp_811() {
         (Unit::Pound, 4.535924e-1),
         (Unit::Hour, 3.6e3),
         (Unit::Litre, 1e-3),
+        (Unit::GallonUs, 3.785412e-3),
+        (Unit::GallonBritish, 4.54609e-3),
+        (Unit::Knot, 5.144444e-1),
+        (Unit::KilometrePerHour, 2.777778e-1),
         (Unit::Degree, 1.745329e-2),
         (Unit::PerMinute, 1.666667e-2),
     ];

@@ -2019,7 +2019,7 @@ steps: Array<TorqueStep>, };
 /**
  * A unit, written as a UCUM-like code (`N.m`, `lbf.in`, `Cel`).
  */
-export type Unit = "N.m" | "lbf.in" | "lbf.ft" | "kgf.m" | "kgf.cm" | "m" | "mm" | "in" | "ft" | "K" | "Cel" | "degF" | "Pa" | "hPa" | "bar" | "MPa" | "psi" | "inHg" | "V" | "s" | "h" | "d" | "L" | "kg" | "lb" | "N" | "kN" | "lbf" | "m2" | "mm2" | "in2" | "1/min" | "deg" | "%" | "1";
+export type Unit = "N.m" | "lbf.in" | "lbf.ft" | "kgf.m" | "kgf.cm" | "m" | "mm" | "in" | "ft" | "K" | "Cel" | "degF" | "Pa" | "hPa" | "bar" | "MPa" | "psi" | "inHg" | "V" | "s" | "h" | "d" | "L" | "mL" | "m3" | "gal_us" | "gal_br" | "kg" | "lb" | "kg/m3" | "L/h" | "m/s" | "km/h" | "kt" | "N" | "kN" | "lbf" | "m2" | "mm2" | "in2" | "1/min" | "deg" | "%" | "1";
 
 /**
  * A unit.

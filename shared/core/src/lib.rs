@@ -4,11 +4,15 @@
 pub mod assembly;
 pub mod attention;
 pub mod due;
+pub mod flight;
 pub mod history;
 pub mod list;
 pub mod record;
+pub mod reliability;
 pub mod said;
+pub mod told;
 pub mod torque;
+pub mod trend;
 pub mod units;
 pub mod verdict;
 pub mod words;

@@ -1,8 +1,8 @@
 //! Quantities with a unit, and the exact factors between units.
 //!
 //! Factors: NIST SP 811 (2008) appendix B. All are exact by definition of the
-//! inch (25.4 mm), the pound (0.453 592 37 kg), standard gravity (9.806 65 m/s²)
-//! and conventional mercury.
+//! inch (25.4 mm), the pound (0.453 592 37 kg), standard gravity (9.806 65 m/s²),
+//! conventional mercury, the gallons (231 in³; 4.546 09 L) and the nautical mile (1852 m).
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -17,6 +17,13 @@ pub const POUND: f64 = 0.453_592_37;
 const POUND_FORCE: f64 = POUND * STANDARD_GRAVITY;
 /// Conventional mercury, kg/m³ (exact by convention); SP 811 prints the inch of it as 3386.389 Pa.
 const MERCURY: f64 = 13_595.1;
+
+/// The US liquid gallon, m³ (exact: 231 cubic inches).
+const GALLON_US: f64 = 231.0 * INCH * INCH * INCH;
+/// The imperial gallon, m³ (exact, 1985).
+const GALLON_BR: f64 = 4.546_09e-3;
+/// The international nautical mile, m (exact, 1929).
+const NAUTICAL_MILE: f64 = 1852.0;
 
 /// How far absolute zero, written in another scale, may come out below itself, K.
 const ROUNDING_K: f64 = 1e-9;
@@ -38,6 +45,9 @@ pub enum Dimension {
     Angle,
     Ratio,
     Area,
+    Speed,
+    Density,
+    Flow,
 }
 
 /// Makes the enum, its codes and its factors from one table, so that a unit is one line.
@@ -87,8 +97,17 @@ units! {
     Hour "h" "h" Time * 3600.0, + 0.0;
     Day "d" "d" Time * 86_400.0, + 0.0;
     Litre "L" "L" Volume * 1e-3, + 0.0;
+    Millilitre "mL" "mL" Volume * 1e-6, + 0.0;
+    CubicMetre "m3" "m³" Volume * 1.0, + 0.0;
+    GallonUs "gal_us" "US gal" Volume * GALLON_US, + 0.0;
+    GallonBritish "gal_br" "imp gal" Volume * GALLON_BR, + 0.0;
     Kilogram "kg" "kg" Mass * 1.0, + 0.0;
     Pound "lb" "lb" Mass * POUND, + 0.0;
+    KilogramPerCubicMetre "kg/m3" "kg/m³" Density * 1.0, + 0.0;
+    LitrePerHour "L/h" "L/h" Flow * 1e-3 / 3600.0, + 0.0;
+    MetrePerSecond "m/s" "m/s" Speed * 1.0, + 0.0;
+    KilometrePerHour "km/h" "km/h" Speed * 1.0 / 3.6, + 0.0;
+    Knot "kt" "kt" Speed * NAUTICAL_MILE / 3600.0, + 0.0;
     Newton "N" "N" Force * 1.0, + 0.0;
     Kilonewton "kN" "kN" Force * 1e3, + 0.0;
     PoundForce "lbf" "lbf" Force * POUND_FORCE, + 0.0;

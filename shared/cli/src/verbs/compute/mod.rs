@@ -1,16 +1,24 @@
 //! `compute`: one computation, JSON in and out. A new one is a file here and a line in [`ALL`].
 
+mod all_up;
 mod bands;
 mod bolt_limit;
 mod clamp_load;
 mod convert;
+mod density_altitude;
 mod due;
+mod endurance;
+mod fuel_mix;
+mod life;
 mod merkle_root;
 mod prevailing;
 mod refit;
 mod strip_area;
 mod tightening_plan;
+mod too_little;
 mod torque_at_fastener;
+mod trend;
+mod wind_limit;
 mod wrench_setting;
 
 use std::io::Read;
@@ -46,6 +54,13 @@ const ALL: &[Computation] = &[
     tightening_plan::IT,
     refit::IT,
     due::IT,
+    trend::IT,
+    life::IT,
+    density_altitude::IT,
+    all_up::IT,
+    fuel_mix::IT,
+    endurance::IT,
+    wind_limit::IT,
     merkle_root::IT,
     convert::IT,
 ];

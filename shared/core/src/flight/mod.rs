@@ -1,0 +1,24 @@
+//! Load, fuel, air: what is worked out before a flight.
+//!
+//! The wing maker's and the engine maker's manual come first. Heights are geopotential, as in the
+//! standard atmosphere itself: at 3 000 m one and a half metres less than measured with a tape.
+
+mod air;
+mod atmosphere;
+mod endurance;
+mod fault;
+mod mix;
+mod thin;
+mod weight;
+mod wind;
+
+pub use air::{Air, Pressure, air};
+pub use atmosphere::{
+    altitude_of_density, altitude_of_pressure, standard_density, standard_pressure, standard_temperature,
+};
+pub use endurance::{Burn, Burned, Endurance, Reserve, Spread, endurance};
+pub use fault::FlightFault;
+pub use mix::{Mix, Oil, Ratio, oil_to_add};
+pub use thin::{Thin, thin_air};
+pub use weight::{AllUp, Loads, Margin, Range, all_up};
+pub use wind::{Over, Wind, WindLimits, WindStanding, wind_standing};
