@@ -278,7 +278,7 @@ component-time = { $hours } h, { $flights ->
 told-unknown = Ein Eintrag einer Art, die diese Version nicht lesen kann.
 kind-member = Eine Person und ihr Gerät
 kind-device-vouched = Weiteres Gerät derselben Person
-kind-key-revoked = Schlüssel ungültig gemacht
+kind-key-revoked = Schlüssel widerrufen
 kind-machine = Beschreibung einer Maschine
 kind-inspection = Kontrolle
 kind-defect-rectified = Etwas behoben
@@ -324,7 +324,7 @@ says-component = { $name } { $fitted ->
   }, eigene Betriebszeit { $hours } h.
 says-due = { $title }
 says-school-founded = Die Schule „{ $name }“ beginnt; dieses Gerät ist ihr Stammgerät.
-says-school-joined = Dieses Gerät tritt der Schule { $school } bei; ihr Stammgerät darf den Schlüssel dieses Geräts ungültig machen.
+says-school-joined = Dieses Gerät tritt der Schule { $school } bei; ihr Stammgerät darf den Schlüssel dieses Geräts widerrufen.
 says-member-admitted = { $name } gehört zur Schule: { $role }, ab { $from }{ $until ->
     [empty] {""}
    *[other] {" "}bis { $until }
@@ -341,7 +341,7 @@ says-published = „{ $title }“, Version { $version }, { $files ->
   }, für alle Mitglieder der Schule.
 says-member = { $name } unterschreibt mit diesem Gerät.
 says-vouched = Dieselbe Person hat auch das Gerät { $device }.
-says-revoked = Der Schlüssel von Gerät { $device } wurde ungültig gemacht: { $reason }
+says-revoked = Der Schlüssel von Gerät { $device } wurde widerrufen: { $reason }
 says-machine = { $name }, Motor { $engine }, { $hours } h, { $flights ->
     [one] ein Flug
    *[other] { $flights } Flüge
@@ -352,7 +352,7 @@ says-limit = { $band }: von { $low } bis { $high }; { $document }, { $page }.
 signature-good = Die Unterschrift ist gut: Genau das wurde unterschrieben.
 signature-bad = Die Unterschrift passt nicht: Der Eintrag wurde geändert, oder jemand anders hat unterschrieben.
 signature-unknown-key = Nichts hier sagt, wessen Schlüssel das ist.
-signature-revoked = Unterschrieben, nachdem der Schlüssel ungültig gemacht war.
+signature-revoked = Unterschrieben, nachdem der Schlüssel widerrufen war.
 signature-not-checked = Die Unterschrift hat niemand geprüft.
 
 ## Verifying a file
@@ -374,7 +374,7 @@ verify-bad-signature = Zeile { $line }, Eintrag { $record }: Die Unterschrift pa
     .hint = Verlass dich nicht darauf. Bitte den Besitzer von Gerät { $device } um den Eintrag, wie er ihn unterschrieben hat.
 verify-unknown-key = Zeile { $line }, Eintrag { $record }: Kein Eintrag in dieser Datei nennt den Schlüssel von Gerät { $device }.
     .hint = Bitte den Absender um die ganze Datei, mit den Personen, die unterschrieben haben.
-verify-revoked-key = Zeile { $line }, Eintrag { $record }: unterschrieben von Gerät { $device }, nachdem sein Schlüssel ungültig gemacht war.
+verify-revoked-key = Zeile { $line }, Eintrag { $record }: unterschrieben von Gerät { $device }, nachdem sein Schlüssel widerrufen war.
     .hint = Verlass dich nicht darauf: Vielleicht benutzt jemand ein verlorenes Gerät.
 verify-malformed = Zeile { $line }, Eintrag { $record }: sagt etwas, das ein Eintrag der Art „{ $kind }“ nicht sagen kann ({ $why }).
     .hint = Verlass dich nicht darauf. Das Programm des Verfassers kann fehlerhaft sein.
@@ -397,10 +397,10 @@ warning-rescued-without-key = Die Datenbank war beschädigt und liegt jetzt beis
 
 fault-internal = Das Programm hat einen Fehler gemacht: { $why }
     .hint = Nichts, was du vorher eingegeben hast, ist verloren. Versuch es noch einmal; bleibt es so, nenn den Herstellern diese Worte.
-fault-disk-full = Auf diesem Gerät ist kein Platz mehr, deshalb wurde der letzte Schritt nicht behalten.
-    .hint = Schaff Platz (Fotos und Filme brauchen am meisten), dann mach den letzten Schritt noch einmal. Alles davor ist behalten.
+fault-disk-full = Auf diesem Gerät ist kein Platz mehr, deshalb wurde der letzte Schritt nicht gespeichert.
+    .hint = Schaff Platz (Fotos und Filme brauchen am meisten), dann mach den letzten Schritt noch einmal. Alles davor ist gespeichert.
 fault-disk = Der Speicher des Geräts antwortet nicht: { $why }
-    .hint = Alles bis zur letzten Antwort ist behalten. Sieh nach, ob der Speicher voll, schreibgeschützt oder abgezogen ist, dann versuch es noch einmal.
+    .hint = Alles bis zur letzten Antwort ist gespeichert. Sieh nach, ob der Speicher voll, schreibgeschützt oder abgezogen ist, dann versuch es noch einmal.
 fault-database-damaged = Die Datenbank ist beschädigt: { $why }
     .hint = Schließ das Programm und starte es wieder: Es legt die beschädigte Datei beiseite und übernimmt, was zu retten ist.
 fault-database-busy = Ein anderes Programm benutzt die Datenbank.
