@@ -352,11 +352,11 @@ point-ground-under = Suelo debajo del paramotor
     .spot = Una mancha vieja de aceite
     .fresh = Gotas frescas o un charco
 
-point-engine-mounts = Soportes del motor y silentblocks
-    .good = Los { $mounts } silentblocks enteros, tuercas puestas; al empujarlo, el motor cede por igual.
+point-engine-mounts = Soportes del motor y tacos de goma
+    .good = Los { $mounts } tacos de goma enteros, tuercas puestas; al empujarlo, el motor cede por igual.
     .why = Un soporte roto deja que la hélice dé contra la jaula.
-    .bad = Un silentblock roto, una tuerca que se ha movido, metal contra metal.
-    .whole = Silentblocks enteros, con tuercas
+    .bad = Un taco roto, una tuerca que se ha movido, metal contra metal.
+    .whole = Tacos enteros, con tuercas
     .crazed = Fisuras superficiales
     .torn = Roto, flojo o falta
 
