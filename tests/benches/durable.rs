@@ -23,6 +23,8 @@ fn through_the_app(folder: &Path) -> f64 {
     let mut app = witnessmark_host::open(&folder.join("app")).unwrap();
     app.begin("Bench".into(), "271828".into()).unwrap();
     let machine = Machine {
+        wing_load: None,
+        weight: None,
         name: "Thistle".into(),
         engine: "bramble-125".into(),
         fitted: [].into(),

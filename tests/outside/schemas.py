@@ -24,6 +24,8 @@ FILES = {
     "fragment.json": "fragments/*.toml",
     "stations.json": "stations.toml",
     "occasions.json": "occasions.toml",
+    "measures.json": "measures.toml",
+    "limits.json": "limits.toml",
 }
 
 GOOD = """id = "invented"

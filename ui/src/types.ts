@@ -18,6 +18,23 @@ adapter: Quantity,
 angle_deg: number, };
 
 /**
+ * The air at the field.
+ */
+export type AirPlanned = { 
+/**
+ * Its pressure.
+ */
+pressure: Pressure, 
+/**
+ * Its temperature.
+ */
+temperature: Quantity, 
+/**
+ * Its dew point, where that is known.
+ */
+dew_point?: Quantity, };
+
+/**
  * An answer.
  */
 export type AnswerView = { 
@@ -185,6 +202,29 @@ title: string,
 by: string, };
 
 /**
+ * What one flight burned.
+ */
+export type Burn = Burned | Quantity;
+
+/**
+ * Fuel used in a flight.
+ */
+export type Burned = { 
+/**
+ * Volume.
+ */
+used: Quantity, 
+/**
+ * Engine time.
+ */
+time: Quantity, };
+
+/**
+ * What a column holds.
+ */
+export type Channel = "cht" | "egt" | "speed" | "outside";
+
+/**
  * What a machine can be made of.
  */
 export type Choices = { 
@@ -205,6 +245,23 @@ text: string,
  * The code as SVG, where it fits one.
  */
 svg: string | null, };
+
+/**
+ * One column that is read.
+ */
+export type Column = { 
+/**
+ * Its heading in the file.
+ */
+heading: string, 
+/**
+ * What it holds.
+ */
+channel: Channel, 
+/**
+ * In which unit.
+ */
+unit: Unit, };
 
 /**
  * A component with its own time in service.
@@ -519,6 +576,155 @@ corrections: Array<string>,
 choices: Array<AnswerView>, };
 
 /**
+ * What is wrong in one part of a plan.
+ */
+export type FlightFaultView = { 
+/**
+ * `load`, `mix`, `fuel`, `air` or `wind`.
+ */
+part: string, 
+/**
+ * What is wrong and what to do.
+ */
+words: string, };
+
+/**
+ * What is asked before a flight, with what is known already.
+ */
+export type FlightForm = { 
+/**
+ * The machine.
+ */
+machine: string, 
+/**
+ * What people call it.
+ */
+machine_name: string, 
+/**
+ * The plan as it stands: today's, or the last one's figures that may still hold (never air or wind).
+ */
+plan: FlightPlanned, 
+/**
+ * Whether that is today's.
+ */
+today: boolean, 
+/**
+ * What the wing may carry, by the machine's description.
+ */
+wing: WingLoad | null, 
+/**
+ * What the machine weighs, by its description.
+ */
+weight: Quantity | null, 
+/**
+ * Whether its engine burns a mix of petrol and oil.
+ */
+mixes: boolean, 
+/**
+ * Whether its engine burns fuel at all.
+ */
+burns_fuel: boolean, 
+/**
+ * Parts of petrol to one of oil by the data sheet, in words with its source; none where it has none.
+ */
+ratio_words: string | null, 
+/**
+ * The number in that.
+ */
+ratio: number | null, 
+/**
+ * What the latest flights burned.
+ */
+burns: Array<Burn>, 
+/**
+ * That in a sentence, or that there is too little to say.
+ */
+burns_words: string, 
+/**
+ * The school's wind limits, where one has set any.
+ */
+school_wind: WindLimits | null, 
+/**
+ * Units of each kind, the person's own first.
+ */
+units: FlightUnits, };
+
+/**
+ * A flight prepared. Each part is there if it was asked.
+ */
+export type FlightPlanned = { 
+/**
+ * When it was worked out: air and wind hold for a few hours.
+ */
+at: string, 
+/**
+ * All-up weight.
+ */
+load?: LoadPlanned, 
+/**
+ * Petrol and oil.
+ */
+mix?: MixPlanned, 
+/**
+ * How long the fuel lasts.
+ */
+fuel?: FuelPlanned, 
+/**
+ * The air.
+ */
+air?: AirPlanned, 
+/**
+ * The wind.
+ */
+wind?: WindPlanned, };
+
+/**
+ * Units that may be chosen, the person's own first.
+ */
+export type FlightUnits = { 
+/**
+ * Of weight.
+ */
+mass: Array<UnitView>, 
+/**
+ * Of fuel.
+ */
+volume: Array<UnitView>, 
+/**
+ * Of wind.
+ */
+speed: Array<UnitView>, 
+/**
+ * Of temperature.
+ */
+temperature: Array<UnitView>, 
+/**
+ * Of air pressure.
+ */
+pressure: Array<UnitView>, 
+/**
+ * Of heights.
+ */
+height: Array<UnitView>, };
+
+/**
+ * What comes of a plan.
+ */
+export type FlightView = { 
+/**
+ * One reason for each part that was asked, as it enters the verdict.
+ */
+reasons: Array<ReasonView>, 
+/**
+ * What is wrong in a part, where something is.
+ */
+faults: Array<FlightFaultView>, 
+/**
+ * The verdict with this plan.
+ */
+verdict: VerdictView, };
+
+/**
  * A finding in short.
  */
 export type FoundView = { 
@@ -538,6 +744,27 @@ words: string,
  * What it means.
  */
 means: Meaning, };
+
+/**
+ * Fuel against the time to be flown.
+ */
+export type FuelPlanned = { 
+/**
+ * In the tank at launch.
+ */
+on_board: Quantity, 
+/**
+ * What earlier flights burned.
+ */
+burns: Array<Burn>, 
+/**
+ * What must be left at landing.
+ */
+reserve: Reserve, 
+/**
+ * How long the flight is meant to last.
+ */
+flight_time: Quantity, };
 
 /**
  * What a person answered.
@@ -771,6 +998,123 @@ words: string,
 must: boolean, };
 
 /**
+ * One life.
+ */
+export type LifeFinding = { 
+/**
+ * Still whole at so many hours.
+ */
+after: number, 
+/**
+ * Found failed at so many.
+ */
+by: number | null, };
+
+/**
+ * A type of component of which lives can be told.
+ */
+export type LifePart = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * Its name.
+ */
+words: string, 
+/**
+ * Machines whose looks speak of it.
+ */
+machines: number, 
+/**
+ * Lives counted.
+ */
+lives: number, 
+/**
+ * Of these ended by something unserviceable.
+ */
+failed: number, };
+
+/**
+ * A point of the fitted curve.
+ */
+export type LifePoint = { 
+/**
+ * Hours.
+ */
+hours: number, 
+/**
+ * Share still serviceable.
+ */
+share: number, 
+/**
+ * Lower end of its interval.
+ */
+low: number, 
+/**
+ * Upper end.
+ */
+high: number, };
+
+/**
+ * A step of the survival curve.
+ */
+export type LifeStep = { 
+/**
+ * Hours from which it holds.
+ */
+hours: number, 
+/**
+ * Share still serviceable.
+ */
+share: number, };
+
+/**
+ * How long components of one type last.
+ */
+export type LifeView = { 
+/**
+ * The type.
+ */
+part: LifePart, 
+/**
+ * What it rests on, in a sentence: always there.
+ */
+rests_on: string, 
+/**
+ * Share still serviceable over time in service, with no form assumed: steps.
+ */
+survival: Array<LifeStep>, 
+/**
+ * The same by a Weibull, with its interval at each age; empty where the findings tell too little.
+ */
+fitted: Array<LifePoint>, 
+/**
+ * Findings, for the marks: where each was last seen whole, and first found failed.
+ */
+findings: Array<LifeFinding>, 
+/**
+ * What it says, in plain words; or that there is too little to say.
+ */
+sentences: Array<string>, 
+/**
+ * The suggested interval between inspections, hours: never more than the one in force.
+ */
+every: number | null, 
+/**
+ * Whether that is less than what is in force.
+ */
+shortens: boolean, 
+/**
+ * The interval in force, hours.
+ */
+in_force: number | null, 
+/**
+ * The chance of an unseen failure that is borne.
+ */
+chance: number, };
+
+/**
  * A limit of the engine.
  */
 export type LimitView = { 
@@ -820,9 +1164,243 @@ confirmed: boolean,
 source: string, };
 
 /**
+ * What the points of the lists are worth, for their author.
+ */
+export type ListWorth = { 
+/**
+ * One row a point.
+ */
+points: Array<PointWorth>, 
+/**
+ * What it rests on, and what it doesn't say.
+ */
+caution: string, };
+
+/**
+ * All-up weight and what the wing may carry.
+ */
+export type LoadPlanned = { 
+/**
+ * What goes up.
+ */
+loads: Loads, 
+/**
+ * The wing's, as the machine's description had it then.
+ */
+wing: WingLoad, };
+
+/**
+ * What goes up.
+ */
+export type Loads = { 
+/**
+ * As dressed for flying.
+ */
+pilot: Quantity, 
+/**
+ * Frame, engine, propeller, harness, reserve and the wing itself, with no fuel.
+ */
+machine: Quantity, 
+/**
+ * Fuel at take-off, by mass or by volume.
+ */
+fuel: Quantity, 
+/**
+ * Ballast, and whatever else is carried.
+ */
+ballast: Quantity, };
+
+/**
+ * A column of a log.
+ */
+export type LogColumn = { 
+/**
+ * Its heading.
+ */
+heading: string, 
+/**
+ * Its first values.
+ */
+sample: Array<string>, };
+
+/**
+ * What a log would tell, read by a mapping.
+ */
+export type LogPreview = { 
+/**
+ * Rows read.
+ */
+rows: number, 
+/**
+ * Rows that can't be read.
+ */
+unread: number, 
+/**
+ * The first of those, and why.
+ */
+first_unread: string | null, 
+/**
+ * How long it lasts, in words.
+ */
+lasts: string, 
+/**
+ * The day it begins, where the file says it.
+ */
+on: string | null, 
+/**
+ * How warm it was outside, where the file says it.
+ */
+outside: Quantity | null, 
+/**
+ * The figures.
+ */
+readings: Array<LogReading>, 
+/**
+ * What else is worth knowing, in sentences.
+ */
+notes: Array<string>, };
+
+/**
+ * A figure out of a log.
+ */
+export type LogReading = { 
+/**
+ * Its measure.
+ */
+measure: string, 
+/**
+ * Its name.
+ */
+words: string, 
+/**
+ * The figure, as a person reads it.
+ */
+value: string, 
+/**
+ * What was left out of it, in a sentence.
+ */
+left_out: string | null, };
+
+/**
+ * A way in which time may be written.
+ */
+export type LogTimeForm = { 
+/**
+ * Its id.
+ */
+id: TimeForm, 
+/**
+ * In words.
+ */
+words: string, };
+
+/**
+ * A log opened, before it is taken in.
+ */
+export type LogView = { 
+/**
+ * SHA-256 of its bytes.
+ */
+file: string, 
+/**
+ * What it was called.
+ */
+name: string, 
+/**
+ * How its columns are to be read: as remembered for these headings, else as guessed.
+ */
+mapping: Mapping, 
+/**
+ * Whether that was remembered from an earlier file with the same headings.
+ */
+remembered: boolean, 
+/**
+ * Its columns.
+ */
+columns: Array<LogColumn>, 
+/**
+ * What a column may hold.
+ */
+channels: Array<Named>, 
+/**
+ * How time may be written.
+ */
+time_forms: Array<LogTimeForm>, 
+/**
+ * Units of temperature.
+ */
+temperatures: Array<UnitView>, 
+/**
+ * Units of speed.
+ */
+speeds: Array<UnitView>, 
+/**
+ * The record by which this very file was taken in before.
+ */
+taken: string | null, 
+/**
+ * The machine's engine hours now.
+ */
+hours: number, };
+
+/**
  * Whether a point needs a look.
  */
 export type Look = "open" | "done" | "again" | "left";
+
+/**
+ * How one person looks.
+ */
+export type LookingPerson = { 
+/**
+ * Their name.
+ */
+name: string, 
+/**
+ * Inspections signed.
+ */
+inspections: number, 
+/**
+ * Middle time on a point, seconds.
+ */
+seconds: number, 
+/**
+ * The fleet's middle time on the same points, seconds.
+ */
+fleet_seconds: number, 
+/**
+ * Share of points hurried, percent.
+ */
+hurried_percent: number, 
+/**
+ * Findings other than serviceable in a hundred points.
+ */
+found_percent: number, 
+/**
+ * That of the fleet on the same points.
+ */
+fleet_found_percent: number, 
+/**
+ * What stands out, in sentences; none when nothing does, or there is too little to say.
+ */
+sentences: Array<string>, 
+/**
+ * Points hurried most often, by name.
+ */
+points: Array<string>, };
+
+/**
+ * How people look, for an instructor.
+ */
+export type LookingReport = { 
+/**
+ * One row a person.
+ */
+people: Array<LookingPerson>, 
+/**
+ * What it rests on, and what it doesn't say.
+ */
+caution: string, };
 
 /**
  * A machine as flown, described whole; the latest description holds.
@@ -844,6 +1422,14 @@ fitted: { [key in string]: string },
  * The reserve, where one is fitted.
  */
 reserve?: Reserve, 
+/**
+ * What the wing may carry.
+ */
+wing_load?: WingLoad, 
+/**
+ * What it weighs as flown, wing and reserve with it, without fuel.
+ */
+weight?: Quantity, 
 /**
  * Engine hours when this was written.
  */
@@ -948,6 +1534,31 @@ tanks: number,
 waiting: number, };
 
 /**
+ * How a log's columns are to be read.
+ */
+export type Mapping = { 
+/**
+ * Between fields: `,`, `;` or a tab.
+ */
+separator: string, 
+/**
+ * Before decimals: `.` or `,`.
+ */
+decimal: string, 
+/**
+ * The heading of the column of time.
+ */
+time: string, 
+/**
+ * How that is written.
+ */
+time_form: TimeForm, 
+/**
+ * The columns read, in the file's order.
+ */
+columns: Array<Column>, };
+
+/**
  * What a finding means for the machine, mildest first.
  */
 export type Meaning = "not-fitted" | "serviceable" | "watch" | "unserviceable";
@@ -1009,6 +1620,40 @@ you: boolean,
  * Their devices.
  */
 devices: Array<MemberDevice>, };
+
+/**
+ * What is in the tank, and what shall be.
+ */
+export type Mix = { 
+/**
+ * Petrol and oil together, as they stand in the tank.
+ */
+in_tank: Quantity, 
+/**
+ * Their ratio; none for petrol without oil.
+ */
+ratio_in_tank: number | null, 
+/**
+ * The ratio wanted.
+ */
+target_ratio: number, 
+/**
+ * Petrol without oil that is added.
+ */
+add_fuel: Quantity, };
+
+/**
+ * What was poured into the tank.
+ */
+export type MixPlanned = { 
+/**
+ * What is in it, what comes in, and the ratio wanted.
+ */
+mix: Mix, 
+/**
+ * Oil poured in; none while it wasn't.
+ */
+oil?: Quantity, };
 
 /**
  * An id with its words.
@@ -1195,6 +1840,59 @@ unconfirmed: string | null,
 last_time: LastTime | null, };
 
 /**
+ * One point's worth.
+ */
+export type PointWorth = { 
+/**
+ * Its id.
+ */
+point: string, 
+/**
+ * What is looked at.
+ */
+title: string, 
+/**
+ * Times looked at.
+ */
+looks: number, 
+/**
+ * Of these watch.
+ */
+watch: number, 
+/**
+ * Of these unserviceable.
+ */
+unserviceable: number, 
+/**
+ * Share found wrong, percent, with its interval of 95 %.
+ */
+percent: number, 
+/**
+ * See `percent`.
+ */
+low: number, 
+/**
+ * See `percent`.
+ */
+high: number, 
+/**
+ * Middle time on it, seconds.
+ */
+seconds: number, 
+/**
+ * Share hurried, percent.
+ */
+hurried_percent: number, 
+/**
+ * What it means for its author, in a sentence.
+ */
+words: string, 
+/**
+ * `never`, `often` or `plain`.
+ */
+sort: string, };
+
+/**
  * Where a nut is drawn: x to the right, y down, all within the unit circle.
  */
 export type Position = { 
@@ -1210,6 +1908,19 @@ x: number,
  * Below the middle.
  */
 y: number, };
+
+/**
+ * How the pressure is known.
+ */
+export type Pressure = { "altimeter": { 
+/**
+ * The field's, above mean sea level.
+ */
+elevation: Quantity, 
+/**
+ * The setting.
+ */
+setting: Quantity, } } | { "field": Quantity };
 
 /**
  * One fault of a file to be published.
@@ -1307,6 +2018,19 @@ value: number,
  * Its unit.
  */
 unit: Unit, };
+
+/**
+ * What the wing is certified or tested for, as its maker states it for flying with a motor.
+ */
+export type Range = { 
+/**
+ * The least.
+ */
+low: Quantity, 
+/**
+ * The most.
+ */
+high: Quantity, };
 
 /**
  * One reason.
@@ -1656,6 +2380,14 @@ languages: Array<string>,
  */
 patience_minutes: number, 
 /**
+ * Whether points are read aloud where the platform speaks.
+ */
+read_aloud: boolean, 
+/**
+ * The units that the person reads and types in.
+ */
+units: UnitChoice, 
+/**
  * The cautions that hold always.
  */
 cautions: Array<string>, 
@@ -1776,6 +2508,11 @@ stuck: Array<StuckView>,
  * Records in the server's log, as far as it was followed.
  */
 receipts: number, };
+
+/**
+ * How a column of time is written.
+ */
+export type TimeForm = "seconds" | "milliseconds" | "minutes" | "clock" | "moment";
 
 /**
  * One mark on the line of time.
@@ -2017,9 +2754,261 @@ borne: string | null,
 steps: Array<TorqueStep>, };
 
 /**
+ * The band that a measure is held against.
+ */
+export type TrendBand = { 
+/**
+ * Its lower end.
+ */
+low: number | null, 
+/**
+ * Its upper end.
+ */
+high: number | null, 
+/**
+ * Which end is the limit, where one is.
+ */
+limit: number | null, 
+/**
+ * As a person reads it.
+ */
+words: string, 
+/**
+ * Where it is written, or that it is unconfirmed.
+ */
+source: string, 
+/**
+ * Whether a document confirms it.
+ */
+confirmed: boolean, };
+
+/**
+ * A step in level.
+ */
+export type TrendChange = { 
+/**
+ * Engine hours of the first reading at the new level.
+ */
+hours: number, 
+/**
+ * Middle value before.
+ */
+before: number, 
+/**
+ * Middle value after.
+ */
+after: number, };
+
+/**
+ * A line through readings: all turn about the medians.
+ */
+export type TrendLine = { 
+/**
+ * Change in a hundred engine hours.
+ */
+per_100_hours: number, 
+/**
+ * The least it may be.
+ */
+low: number, 
+/**
+ * The most.
+ */
+high: number, 
+/**
+ * Where it begins and ends, engine hours.
+ */
+from_hours: number, 
+/**
+ * See `from_hours`.
+ */
+to_hours: number, 
+/**
+ * Its value at the beginning, and at the end.
+ */
+from: number, 
+/**
+ * See `from`.
+ */
+to: number, 
+/**
+ * The ends of the line with the least slope.
+ */
+low_from: number, 
+/**
+ * See `low_from`.
+ */
+low_to: number, 
+/**
+ * The ends of the line with the greatest slope.
+ */
+high_from: number, 
+/**
+ * See `high_from`.
+ */
+high_to: number, };
+
+/**
+ * Something that was done to the machine.
+ */
+export type TrendMark = { 
+/**
+ * Engine hours.
+ */
+hours: number, 
+/**
+ * What.
+ */
+words: string, 
+/**
+ * Its record.
+ */
+record: string, };
+
+/**
+ * A reading.
+ */
+export type TrendPoint = { 
+/**
+ * Engine hours.
+ */
+hours: number, 
+/**
+ * The value, as drawn.
+ */
+value: number, 
+/**
+ * As it was read, where it was brought to a standard day.
+ */
+raw: number | null, 
+/**
+ * In words: value and day.
+ */
+words: string, 
+/**
+ * The record it is from.
+ */
+record: string, 
+/**
+ * Whether it lies far off the line: shown, not dropped.
+ */
+far_off: boolean, };
+
+/**
+ * When a line reaches its limit, engine hours.
+ */
+export type TrendReach = { 
+/**
+ * The earliest: the one to act on.
+ */
+low: number, 
+/**
+ * By the slope.
+ */
+at: number, 
+/**
+ * The latest, where there is one.
+ */
+high: number | null, };
+
+/**
+ * One measure of a machine over its time in service.
+ */
+export type TrendView = { 
+/**
+ * The measure's id.
+ */
+id: string, 
+/**
+ * Its name.
+ */
+title: string, 
+/**
+ * What it is, and why it is followed.
+ */
+what: string, 
+/**
+ * In which unit all values here are; its sign is empty for grades.
+ */
+unit: UnitView, 
+/**
+ * For grades: the words for 0, 1, 2.
+ */
+grades: Array<string>, 
+/**
+ * The readings, in order of time in service.
+ */
+points: Array<TrendPoint>, 
+/**
+ * The band it is held against; none where the data sheet has no number.
+ */
+band: TrendBand | null, 
+/**
+ * The line through the readings with its interval; none where they tell too little.
+ */
+line: TrendLine | null, 
+/**
+ * A step in level.
+ */
+change: TrendChange | null, 
+/**
+ * When the line reaches the limit, engine hours.
+ */
+reaches: TrendReach | null, 
+/**
+ * Jobs, and components fitted or taken off.
+ */
+marks: Array<TrendMark>, 
+/**
+ * What it all says, in plain words: the first is the main one; or that there is too little to say.
+ */
+sentences: Array<string>, 
+/**
+ * Whether a trend is told (`rising`, `falling`), or nothing (`neither`, `too-little`).
+ */
+direction: string, 
+/**
+ * Whether a person should act on it: a trend toward the limit.
+ */
+drifts: boolean, };
+
+/**
  * A unit, written as a UCUM-like code (`N.m`, `lbf.in`, `Cel`).
  */
 export type Unit = "N.m" | "lbf.in" | "lbf.ft" | "kgf.m" | "kgf.cm" | "m" | "mm" | "in" | "ft" | "K" | "Cel" | "degF" | "Pa" | "hPa" | "bar" | "MPa" | "psi" | "inHg" | "V" | "s" | "h" | "d" | "L" | "mL" | "m3" | "gal_us" | "gal_br" | "kg" | "lb" | "kg/m3" | "L/h" | "m/s" | "km/h" | "kt" | "N" | "kN" | "lbf" | "m2" | "mm2" | "in2" | "1/min" | "deg" | "%" | "1";
+
+/**
+ * The units that a person reads and types in; the machine's own are shown beside them where they differ.
+ */
+export type UnitChoice = { 
+/**
+ * Of weight.
+ */
+mass: Unit, 
+/**
+ * Of fuel.
+ */
+volume: Unit, 
+/**
+ * Of wind.
+ */
+speed: Unit, 
+/**
+ * Of temperature.
+ */
+temperature: Unit, 
+/**
+ * Of air pressure.
+ */
+pressure: Unit, 
+/**
+ * Of heights.
+ */
+height: Unit, 
+/**
+ * Of torque; none: as each machine's data sheet has it.
+ */
+torque: Unit | null, };
 
 /**
  * A unit.
@@ -2225,6 +3214,70 @@ stepped_back: string | null,
  */
 can_undo: boolean, };
 
+/**
+ * The wind as measured.
+ */
+export type Wind = { 
+/**
+ * Mean.
+ */
+mean: Quantity, 
+/**
+ * The strongest gust; none when nobody measured it.
+ */
+gust: Quantity | null, };
+
+/**
+ * What it may be at most. There is no default: somebody has to set it.
+ */
+export type WindLimits = { 
+/**
+ * Mean.
+ */
+mean: Quantity | null, 
+/**
+ * Gusts.
+ */
+gust: Quantity | null, 
+/**
+ * Gust over mean.
+ */
+gust_factor: number | null, };
+
+/**
+ * The wind and what it may be.
+ */
+export type WindPlanned = { 
+/**
+ * As measured at launch.
+ */
+wind: Wind, 
+/**
+ * The limits that the pilot set.
+ */
+limits: WindLimits, };
+
+/**
+ * What the wing may carry, as its maker states it.
+ */
+export type WingLoad = { 
+/**
+ * All-up weight with a motor.
+ */
+with_motor: Range, 
+/**
+ * All-up weight without one, where its maker states both.
+ */
+without_motor?: Range, 
+/**
+ * The manual; empty while nobody has looked it up.
+ */
+document?: string, 
+/**
+ * Where in it.
+ */
+page?: string, };
+
 /** Every call: what goes in, what comes out. */
 export interface Calls {
   /** What the app is when it opens. */
@@ -2233,8 +3286,8 @@ export interface Calls {
   "begin": { args: { name: string; pin: string }; reply: Start };
   /** Changes the PIN. */
   "change-pin": { args: { old: string; new: string }; reply: Start };
-  /** Changes what this device keeps to itself: language, patience. */
-  "settings": { args: { language: string; patience_minutes: number }; reply: Start };
+  /** Changes what this device keeps to itself: language, patience, reading aloud, units. */
+  "settings": { args: { language: string; patience_minutes: number; read_aloud: boolean; units: UnitChoice | null }; reply: Start };
   /** All drawings, by name: SVG to be inlined. */
   "drawings": { args: {  }; reply: { [key in string]: string } };
   /** Adds the invented machines of the demonstration. */
@@ -2279,8 +3332,8 @@ export interface Calls {
   "correct": { args: { record: string; point: string; answer: string; reason: string; pin: string }; reply: MachinePage };
   /** Signs a limit as the maker's manual has it. */
   "confirm-limit": { args: { machine: string; band: string; low: Quantity | null; high: Quantity | null; document: string; page: string; pin: string }; reply: MachinePage };
-  /** Logs time in service; it is signed with the next signature. */
-  "log-time": { args: { machine: string; added: Service | null; reading: number | null; note: string }; reply: MachinePage };
+  /** Logs time in service, and fuel burned where it was measured; it is signed with the next signature. */
+  "log-time": { args: { machine: string; added: Service | null; reading: number | null; note: string; fuel: Quantity | null }; reply: MachinePage };
   /** Takes back the time logged last, while nobody has signed it. */
   "log-undo": { args: { machine: string }; reply: MachinePage };
   /** Signs that a defect may wait, within limits. */
@@ -2393,6 +3446,28 @@ export interface Calls {
   "publish-preview": { args: { title: string; files: Array<PublishFile> }; reply: PublishPreview };
   /** Publishes files to all members. */
   "publish": { args: { title: string; files: Array<PublishFile>; note: string; pin: string }; reply: SchoolView };
+  /** What is asked of load, fuel, air and wind before a flight. */
+  "flight-form": { args: { machine: string }; reply: FlightForm };
+  /** What comes of a plan, while it is being typed. */
+  "flight-judge": { args: { machine: string; plan: FlightPlanned | null }; reply: FlightView };
+  /** Keeps a plan: it enters the verdict at once, and is signed with the next signature. */
+  "flight-keep": { args: { machine: string; plan: FlightPlanned | null }; reply: FlightView };
+  /** Every measure of a machine that has readings, over its time in service. */
+  "trends": { args: { machine: string }; reply: Array<TrendView> };
+  /** Opens an engine's log: its columns, and how they might be read. */
+  "log-open": { args: { machine: string; name: string; text: string }; reply: LogView };
+  /** What a log would tell, read so. */
+  "log-preview": { args: { machine: string; name: string; text: string; mapping: Mapping | null }; reply: LogPreview };
+  /** Signs what a log told, and remembers how its columns were read. */
+  "log-take": { args: { machine: string; name: string; text: string; mapping: Mapping | null; hours: number | null; on: string | null; outside: Quantity | null; pin: string }; reply: MachinePage };
+  /** Types of component of which lives can be told. */
+  "life-parts": { args: {  }; reply: Array<LifePart> };
+  /** How long components of a type last. */
+  "life": { args: { component: string; chance: number | null; in_force: number | null }; reply: LifeView };
+  /** How people look, for an instructor. */
+  "looking": { args: {  }; reply: LookingReport };
+  /** What the points of the lists are worth, for their author. */
+  "list-worth": { args: {  }; reply: ListWorth };
   /** A round with the school's server. */
   "sync": { args: {  }; reply: SyncView };
   /** What the server at an address says of its school. */

@@ -8,7 +8,8 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 use ts_rs::{TS, TypeVisitor};
 use witnessmark_core::list::Given;
-use witnessmark_core::record::{JointSeen, Machine, Role, Service, ToolKept};
+use witnessmark_core::record::{FlightPlanned, JointSeen, Machine, Role, Service, ToolKept};
+use witnessmark_core::runlog::Mapping;
 use witnessmark_core::torque::Adapter;
 use witnessmark_core::units::Quantity;
 
@@ -149,8 +150,8 @@ calls! {
     Begin "begin" begin(name: String, pin: String) -> Start;
     /// Changes the PIN.
     ChangePin "change-pin" change_pin(old: String, new: String) -> Start;
-    /// Changes what this device keeps to itself: language, patience.
-    Settings "settings" settings(language: String, patience_minutes: u32) -> Start;
+    /// Changes what this device keeps to itself: language, patience, reading aloud, units.
+    Settings "settings" settings(language: String, patience_minutes: u32, read_aloud: bool, units: Option<UnitChoice>) -> Start;
     /// All drawings, by name: SVG to be inlined.
     Drawings "drawings" drawings() -> BTreeMap<String, String>;
     /// Adds the invented machines of the demonstration.
@@ -195,8 +196,8 @@ calls! {
     Correct "correct" correct(record: String, point: String, answer: String, reason: String, pin: String) -> MachinePage;
     /// Signs a limit as the maker's manual has it.
     ConfirmLimit "confirm-limit" confirm_limit(machine: String, band: String, low: Option<Quantity>, high: Option<Quantity>, document: String, page: String, pin: String) -> MachinePage;
-    /// Logs time in service; it is signed with the next signature.
-    LogTime "log-time" log_time(machine: String, added: Option<Service>, reading: Option<f64>, note: String) -> MachinePage;
+    /// Logs time in service, and fuel burned where it was measured; it is signed with the next signature.
+    LogTime "log-time" log_time(machine: String, added: Option<Service>, reading: Option<f64>, note: String, fuel: Option<Quantity>) -> MachinePage;
     /// Takes back the time logged last, while nobody has signed it.
     LogUndo "log-undo" log_undo(machine: String) -> MachinePage;
     /// Signs that a defect may wait, within limits.
@@ -309,6 +310,28 @@ calls! {
     PublishPreview "publish-preview" publish_preview(title: String, files: Vec<PublishFile>) -> PublishPreview;
     /// Publishes files to all members.
     Publish "publish" publish(title: String, files: Vec<PublishFile>, note: String, pin: String) -> SchoolView;
+    /// What is asked of load, fuel, air and wind before a flight.
+    FlightForm "flight-form" flight_form(machine: String) -> FlightForm;
+    /// What comes of a plan, while it is being typed.
+    FlightJudge "flight-judge" flight_judge(machine: String, plan: Option<FlightPlanned>) -> FlightView;
+    /// Keeps a plan: it enters the verdict at once, and is signed with the next signature.
+    FlightKeep "flight-keep" flight_keep(machine: String, plan: Option<FlightPlanned>) -> FlightView;
+    /// Every measure of a machine that has readings, over its time in service.
+    Trends "trends" trends(machine: String) -> Vec<TrendView>;
+    /// Opens an engine's log: its columns, and how they might be read.
+    LogOpen "log-open" log_open(machine: String, name: String, text: String) -> LogView;
+    /// What a log would tell, read so.
+    LogPreview "log-preview" log_preview(machine: String, name: String, text: String, mapping: Option<Mapping>) -> LogPreview;
+    /// Signs what a log told, and remembers how its columns were read.
+    LogTake "log-take" log_take(machine: String, name: String, text: String, mapping: Option<Mapping>, hours: Option<f64>, on: Option<String>, outside: Option<Quantity>, pin: String) -> MachinePage;
+    /// Types of component of which lives can be told.
+    LifeParts "life-parts" life_parts() -> Vec<LifePart>;
+    /// How long components of a type last.
+    Life "life" life(component: String, chance: Option<f64>, in_force: Option<f64>) -> LifeView;
+    /// How people look, for an instructor.
+    Looking "looking" looking() -> LookingReport;
+    /// What the points of the lists are worth, for their author.
+    ListWorth "list-worth" list_worth() -> ListWorth;
 
     @ net
     /// A round with the school's server.

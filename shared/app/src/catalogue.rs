@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use include_dir::{Dir, include_dir};
 use witnessmark_core::assembly::{Around, Graph, against, read_graph};
 use witnessmark_core::list::{
-    CatalogueFault, Machinery, Occasion, Parts, Point, Sheet, Station, compose, read_fragment,
-    read_occasions, read_sheet, read_stations,
+    CatalogueFault, Followed, From, Limits, Machinery, Occasion, Parts, Point, Sheet, Station, compose,
+    read_fragment, read_limits, read_measures, read_occasions, read_sheet, read_stations,
 };
 
 use crate::Fault;
@@ -30,6 +30,10 @@ pub struct Catalogue {
     pub graphs: BTreeMap<String, Graph>,
     /// Drawings by name.
     pub drawings: BTreeMap<String, String>,
+    /// Measures that are followed, in the order in which they are shown.
+    pub measures: Vec<Followed>,
+    /// The school's limits; none where no school has published any.
+    pub limits: Limits,
     /// Words.
     pub texts: Texts,
     /// The demonstration's scenario.
@@ -116,11 +120,14 @@ impl Catalogue {
             sheets,
             graphs,
             drawings: drawings.collect(),
+            measures: read_measures("measures.toml", file("measures.toml")?)?,
+            limits: read_limits("limits.toml", file("limits.toml")?)?,
             texts: Texts::read(texts)?,
             scenario: file("demo/scenario.toml")?.to_owned(),
             school: file("demo/school.toml")?.to_owned(),
         };
         catalogue.compose_everything()?;
+        catalogue.check_measures()?;
         Ok(catalogue)
     }
 
@@ -145,6 +152,34 @@ impl Catalogue {
             }
         }
         names
+    }
+
+    /// Each measure leans on a point, a joint or a log, on a band that some engine has, and on words.
+    fn check_measures(&self) -> Result<(), Fault> {
+        let fault = |measure: &Followed, why: &str| {
+            let why = format!("measure `{}`: {why}", measure.id);
+            Err(Fault::new("catalogue").text("where", "measures.toml").text("why", why))
+        };
+        let point = |id: &str| self.points.iter().find(|point| point.id == id);
+        for measure in &self.measures {
+            let known = match &measure.from {
+                From::Point(id) => point(id).is_some_and(|point| point.measure.is_some()),
+                From::Grade(id) => point(id).is_some_and(|point| point.measure.is_none()),
+                From::Movement(joint) => self.graphs.values().any(|graph| graph.joint(joint).is_some()),
+                From::Log(_) | From::Burn => true,
+            };
+            if !known {
+                return fault(measure, "what it is read from isn't there, or is of another kind");
+            }
+            let band = measure.band.as_ref();
+            if band.is_some_and(|band| !self.sheets.values().any(|sheet| sheet.bands.contains_key(band))) {
+                return fault(measure, "no data sheet has its band");
+            }
+            if !self.texts.has(&format!("measure-{}", measure.id), None) {
+                return fault(measure, "has no words");
+            }
+        }
+        Ok(())
     }
 
     /// Composes each list for each engine with every part fitted, so that a band which a

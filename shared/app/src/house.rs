@@ -10,7 +10,7 @@ use witnessmark_store::{Rescued, Store, Tx};
 
 use crate::catalogue::Catalogue;
 use crate::texts::FALLBACK;
-use crate::views::Start;
+use crate::views::{Start, UnitChoice};
 use crate::{Fault, FaultView, Platform, identity};
 
 /// Minutes without an answer after which a list steps back, unless the person chose otherwise.
@@ -27,6 +27,8 @@ pub struct House {
     pub(crate) platform: Box<dyn Platform>,
     pub(crate) catalogue: Catalogue,
     pub(crate) language: String,
+    /// The units that the person reads and types in.
+    pub(crate) units: UnitChoice,
     /// What a school has published to this device, as read into the catalogue.
     pub(crate) published: BTreeMap<String, String>,
     /// Why that can't be used, where it can't.
@@ -42,7 +44,8 @@ impl App {
     pub fn new(store: Store, platform: Box<dyn Platform>) -> Result<Self, Fault> {
         let (catalogue, published) = (Catalogue::embedded()?, BTreeMap::new());
         let language = FALLBACK.to_owned();
-        let house = House { platform, catalogue, language, published, unusable: None, warning: None };
+        let units = UnitChoice::default();
+        let house = House { platform, catalogue, language, units, published, unusable: None, warning: None };
         Self { store, house }.opened()
     }
 
@@ -63,6 +66,7 @@ impl App {
             .read(|tx| Ok::<_, Fault>(tx.setting("language")?))?
             .filter(|language| catalogue.texts.languages().any(|known| known == language))
             .unwrap_or_else(|| FALLBACK.to_owned());
+        self.house.units = self.store.read(UnitChoice::kept)?;
         self.reload_catalogue()?;
         Ok(self)
     }
@@ -125,8 +129,14 @@ impl App {
     /// Changes what this device keeps to itself.
     ///
     /// # Errors
-    /// [`Fault`]: a language that isn't there, a patience out of range.
-    pub fn settings(&mut self, language: String, patience_minutes: u32) -> Result<Start, Fault> {
+    /// [`Fault`]: a language that isn't there, a patience out of range, a unit of another kind.
+    pub fn settings(
+        &mut self,
+        language: String,
+        patience_minutes: u32,
+        read_aloud: bool,
+        units: Option<UnitChoice>,
+    ) -> Result<Start, Fault> {
         if !self.house.catalogue.texts.languages().any(|known| known == language) {
             return Err(Fault::new("no-such-language").text("language", language));
         }
@@ -136,9 +146,11 @@ impl App {
         self.store.write(|tx| {
             tx.set("language", &language)?;
             tx.set("patience-minutes", &patience_minutes.to_string())?;
-            Ok::<_, Fault>(())
+            tx.set("read-aloud", if read_aloud { "yes" } else { "no" })?;
+            units.as_ref().map_or(Ok(()), |units| units.keep(tx))
         })?;
         self.house.language = language;
+        self.house.units = units.unwrap_or(std::mem::take(&mut self.house.units));
         self.start()
     }
 
@@ -168,6 +180,8 @@ impl House {
             language: self.language.clone(),
             languages: self.catalogue.texts.languages().map(str::to_owned).collect(),
             patience_minutes: self.patience(tx)?,
+            read_aloud: tx.setting("read-aloud")?.as_deref() == Some("yes"),
+            units: self.units.clone(),
             cautions,
             warning: self.warning.as_ref().map(|said| self.say(said)).or_else(|| {
                 let why = self.unusable.as_ref()?;

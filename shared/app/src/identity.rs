@@ -347,8 +347,7 @@ impl House {
         }
         let waiting = tx.pending()?;
         for pending in &waiting {
-            let body = Body::TimeLogged(pending.body.clone());
-            self.write_at(tx, seed, Some(pending.machine), pending.at, &body)?;
+            self.write_at(tx, seed, Some(pending.machine), pending.at, &pending.body)?;
         }
         if !waiting.is_empty() {
             tx.pending_signed()?;

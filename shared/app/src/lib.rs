@@ -9,6 +9,7 @@ mod demo;
 mod fault;
 mod house;
 mod identity;
+mod own_units;
 mod papers;
 mod pictures;
 mod platform;

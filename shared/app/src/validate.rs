@@ -8,8 +8,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use schemars::schema_for;
 use witnessmark_core::assembly::{GraphFile, read_graph};
 use witnessmark_core::list::{
-    CatalogueFault, Fragment, Occasion, Point, Sheet, Station, line_at, read_fragment, read_occasions,
-    read_sheet, read_stations,
+    CatalogueFault, Followeds, Fragment, Limits, Occasion, Point, Sheet, Station, line_at, read_fragment,
+    read_limits, read_measures, read_occasions, read_sheet, read_stations,
 };
 
 use crate::Fault;
@@ -30,6 +30,10 @@ pub enum FileKind {
     Stations,
     /// Occasions.
     Occasions,
+    /// Measures that are followed.
+    Measures,
+    /// A school's limits.
+    Limits,
     /// Words.
     Words,
     /// A drawing.
@@ -50,6 +54,10 @@ impl FileKind {
                     Some(Self::Stations)
                 } else if starts("[[occasion]]") {
                     Some(Self::Occasions)
+                } else if starts("[[measure]]") {
+                    Some(Self::Measures)
+                } else if starts("[wind") || starts("[inspect") || stem(file) == "limits" {
+                    Some(Self::Limits)
                 } else if starts("[[part]]") || starts("[[joint]]") {
                     Some(Self::Graph)
                 } else if starts("kind") || starts("[bands") || starts("[values") {
@@ -106,11 +114,13 @@ pub fn validate_files(files: &[(String, String)]) -> Result<Vec<CatalogueFault>,
             },
             Some(FileKind::Stations) => faults.extend(read_stations(file, text).err()),
             Some(FileKind::Occasions) => faults.extend(read_occasions(file, text).err()),
+            Some(FileKind::Measures) => faults.extend(read_measures(file, text).err()),
+            Some(FileKind::Limits) => faults.extend(read_limits(file, text).err()),
             Some(FileKind::Words | FileKind::Drawing) => {}
             None => faults.push(whole(
                 file,
                 "is no file of the catalogue".into(),
-                "a fragment has [[point]] tables, a graph [[part]] and [[joint]], a data sheet an id, a kind and [bands.…]; words end in .ftl, drawings in .svg",
+                "a fragment has [[point]] tables, a graph [[part]] and [[joint]], a data sheet an id, a kind and [bands.…], a school's limits [wind] and [inspect.…]; words end in .ftl, drawings in .svg",
             )),
         }
     }
@@ -249,5 +259,7 @@ pub fn schemas() -> Result<BTreeMap<&'static str, String>, Fault> {
         ("assembly.json", text(schema_for!(GraphFile))?),
         ("stations.json", text(schema_for!(Stations))?),
         ("occasions.json", text(schema_for!(Occasions))?),
+        ("measures.json", text(schema_for!(Followeds))?),
+        ("limits.json", text(schema_for!(Limits))?),
     ]))
 }

@@ -125,8 +125,14 @@ fn the_table_has_a_row_for_every_fact_and_none_runs_as_a_formula() {
     app.note(walk.id.clone(), "cage-net".into(), "@home: new net,\nsee \"bill\"".into()).unwrap();
     walk_on(&mut app, &clock, &walk);
     let record = app.sign(walk.id.clone(), PIN.into()).unwrap().record;
-    app.log_time(machine.clone(), Some(Service { hours: 0.7, flights: 2, tanks: 0 }), None, "-rain".into())
-        .unwrap();
+    app.log_time(
+        machine.clone(),
+        Some(Service { hours: 0.7, flights: 2, tanks: 0 }),
+        None,
+        "-rain".into(),
+        None,
+    )
+    .unwrap();
     let rows = rows(&mut app, &machine);
     let points: usize = walk.stations.iter().map(|station| station.points.len()).sum();
     let of_walk: Vec<_> = rows.iter().filter(|row| row[13] == record).collect();
@@ -180,7 +186,7 @@ fn the_calendar_has_each_thing_on_its_own_day_and_under_the_same_name_every_time
     for _ in 0..6 {
         clock.forward(TimeDelta::weeks(1));
         let flown = Service { hours: 2.0, flights: 3, tanks: 1 };
-        app.log_time(machine.clone(), Some(flown), None, String::new()).unwrap();
+        app.log_time(machine.clone(), Some(flown), None, String::new(), None).unwrap();
     }
     clock.forward(TimeDelta::days(3));
     let events = events(&mut app, &machine);
@@ -235,8 +241,14 @@ fn what_is_due_by_use_already_stands_on_today() {
     let machine = register(&mut app, bramble());
     let every = Interval { hours: Some(1.0), ..Interval::default() };
     app.due_save(machine.clone(), Some(due("Mounts", every, 12.5, "2026-02-20")), false, PIN.into()).unwrap();
-    app.log_time(machine.clone(), Some(Service { hours: 1.5, flights: 1, tanks: 0 }), None, String::new())
-        .unwrap();
+    app.log_time(
+        machine.clone(),
+        Some(Service { hours: 1.5, flights: 1, tanks: 0 }),
+        None,
+        String::new(),
+        None,
+    )
+    .unwrap();
     let events = events(&mut app, &machine);
     let mounts = event(&events, "Mounts");
     assert!(mounts.contains(&"DTSTART;VALUE=DATE:20260301".into()), "{mounts:?}");

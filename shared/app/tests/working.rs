@@ -201,7 +201,7 @@ fn head_retorqued_looked_at_twice_flown_and_due_again_after_the_first_tank() {
     assert!(page.card.verdict.reasons.iter().any(|r| r.words.contains("Fly no more than one tank")));
 
     let tank = Service { hours: 1.1, flights: 1, tanks: 1 };
-    let page = owner.log_time(machine.clone(), Some(tank), None, String::new()).unwrap();
+    let page = owner.log_time(machine.clone(), Some(tank), None, String::new(), None).unwrap();
     assert!(rules(&page).contains(&Rule::FollowUpOver));
     assert_eq!((page.card.verdict.state, page.waiting), (State::Grounded, 1));
 
@@ -236,7 +236,13 @@ fn head_retorqued_looked_at_twice_flown_and_due_again_after_the_first_tank() {
     owner.second_look_take(machine.clone(), reply).unwrap();
     owner.job_release(machine.clone(), PIN.into()).unwrap();
     owner
-        .log_time(machine.clone(), Some(Service { hours: 0.5, flights: 1, tanks: 0 }), None, String::new())
+        .log_time(
+            machine.clone(),
+            Some(Service { hours: 0.5, flights: 1, tanks: 0 }),
+            None,
+            String::new(),
+            None,
+        )
         .unwrap();
     let signed = walk_and_sign(&mut owner, &clock, &machine, "before-flight", &[]);
     assert_eq!(signed.verdict.state, State::Fit, "{:#?}", signed.verdict.reasons);
@@ -351,7 +357,7 @@ fn a_defect_may_wait_by_its_owners_word_within_its_limits() {
     let page = defer(&mut app, Some(14.0), "Solo only").unwrap();
     assert_eq!(page.card.verdict.state, State::Limited);
     let used = Service { hours: 1.5, flights: 2, tanks: 0 };
-    let page = app.log_time(machine.clone(), Some(used), None, String::new()).unwrap();
+    let page = app.log_time(machine.clone(), Some(used), None, String::new(), None).unwrap();
     assert_eq!(page.card.hours, 14.0);
     assert!(rules(&page).contains(&Rule::DefectDeferred));
     assert_eq!(page.card.verdict.state, State::Grounded, "14 h are over");
@@ -382,11 +388,12 @@ fn a_component_keeps_its_time_when_it_moves() {
         .unwrap();
     let blade = page.components[0].id.clone();
     let flown = Service { hours: 2.0, flights: 3, tanks: 1 };
-    app.log_time(one.clone(), Some(flown), None, String::new()).unwrap();
+    app.log_time(one.clone(), Some(flown), None, String::new(), None).unwrap();
     app.component_move(one.clone(), blade.clone(), Some(other.clone()), PIN.into()).unwrap();
-    app.log_time(one.clone(), Some(flown), None, String::new()).unwrap();
-    let page =
-        app.log_time(other, Some(Service { hours: 1.0, flights: 1, tanks: 0 }), None, String::new()).unwrap();
+    app.log_time(one.clone(), Some(flown), None, String::new(), None).unwrap();
+    let page = app
+        .log_time(other, Some(Service { hours: 1.0, flights: 1, tanks: 0 }), None, String::new(), None)
+        .unwrap();
     assert_eq!((page.components[0].own.hours, page.components[0].own.flights), (33.0, 54));
     let left = app.machine(one.clone()).unwrap().components;
     assert!(!left[0].fitted);

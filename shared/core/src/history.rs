@@ -10,12 +10,14 @@ use chrono::{DateTime, FixedOffset, NaiveDate};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 
+use crate::flight::Burned;
 use crate::list::{Meaning, Rememberance, ResolvedBand, Source, Sourced};
 use crate::record::{
-    Body, Clock, Correction, Deferred, DeviceId, Digest, Inspection, Left, LimitConfirmed, Machine, Record,
-    Right, Service, TimeLogged, Trust, registers,
+    Body, Clock, Correction, Deferred, DeviceId, Digest, FlightPlanned, Inspection, Left, LimitConfirmed,
+    Machine, Record, Right, Service, TimeLogged, Trust, registers,
 };
 
+use crate::units::{Quantity, Unit};
 use crate::work::Work;
 
 /// The list that must be signed on the day of flying.
@@ -118,6 +120,15 @@ pub struct History {
     /// it doesn't take it back.
     #[serde(default)]
     pub logged: Vec<Logged>,
+    /// The flight prepared last, and the record it came in; none while nobody has signed it.
+    #[serde(default)]
+    pub flight: Option<(FlightPlanned, Option<Digest>)>,
+    /// What the latest flights burned, oldest first, where that was measured.
+    #[serde(default)]
+    pub burns: Vec<Burnt>,
+    /// Engine hours at the last look at each component.
+    #[serde(default)]
+    pub looked: BTreeMap<String, f64>,
     /// The last record folded: only a later one may be taken without folding anew.
     pub upto: Option<Place>,
 }
@@ -132,6 +143,20 @@ pub struct Logged {
 
 /// Entries of [`History::logged`] that are kept.
 const LOGGED_KEPT: usize = 200;
+
+/// Fuel burned in one flight.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Burnt {
+    /// When.
+    pub day: NaiveDate,
+    /// Engine hours after it.
+    pub hours: f64,
+    /// How much in how long.
+    pub burned: Burned,
+}
+
+/// Entries of [`History::burns`] that are kept.
+const BURNS_KEPT: usize = 100;
 
 /// A record by which the machine is under a school.
 type Enrolled<'a> = (&'a Record, Digest);
@@ -253,6 +278,9 @@ impl History {
             }
             Ok(Body::LimitConfirmed(body)) if may(Right::Work) => self.take_limit(record, body),
             Ok(Body::TimeLogged(body)) if may(Right::Look) => self.take_time(record, body),
+            Ok(Body::FlightPlanned(body)) if may(Right::Look) => {
+                self.flight = Some((body, Some(record.digest)))
+            }
             Ok(Body::JobBegun(body)) => self.work.begin(record, body),
             Ok(Body::SecondLook(body)) => {
                 let second = may(Right::SecondLook);
@@ -340,13 +368,27 @@ impl History {
         Service { hours: self.hours, flights: self.flights, tanks: self.tanks }
     }
 
-    /// Counts time logged on a day; also before anybody has signed it.
-    pub fn log_time(&mut self, day: NaiveDate, body: &TimeLogged) {
+    /// Counts what waits for its author's own signature: time logged, a flight prepared.
+    pub fn expect_signed(&mut self, day: NaiveDate, body: &Body) {
+        match body {
+            Body::TimeLogged(body) => self.log_time(day, body),
+            Body::FlightPlanned(body) => self.flight = Some((body.clone(), None)),
+            _ => {}
+        }
+    }
+
+    /// Counts time logged on a day.
+    fn log_time(&mut self, day: NaiveDate, body: &TimeLogged) {
         let now = self.service() + body.added;
         self.hours = body.reading.unwrap_or(now.hours);
         self.flights = now.flights;
         self.tanks = now.tanks;
         self.work.log(day, body);
+        if let Some(used) = body.fuel.filter(|_| body.added.hours > 0.0) {
+            let burned = Burned { used, time: Quantity::new(body.added.hours, Unit::Hour) };
+            self.burns.push(Burnt { day, hours: self.hours, burned });
+            self.burns.drain(..self.burns.len().saturating_sub(BURNS_KEPT));
+        }
     }
 
     fn take_time(&mut self, record: &Record, mut body: TimeLogged) {
@@ -391,6 +433,7 @@ impl History {
             self.clear(&finding.point, record, Meaning::Watch);
         }
         self.see_wrong(record, &body);
+        self.looked.extend(body.findings.iter().map(|finding| (finding.component.clone(), body.hours)));
         self.looks.push(Look {
             record: record.digest,
             at: record.payload.at,
@@ -428,11 +471,14 @@ impl History {
         for look in &mut self.looks {
             look.flights = look.flights.min(now.flights);
         }
+        for hours in self.looked.values_mut().chain(self.burns.iter_mut().map(|burnt| &mut burnt.hours)) {
+            *hours = hours.min(now.hours);
+        }
     }
 
     fn take_limit(&mut self, record: &Record, body: LimitConfirmed) {
         let source = Source { document: body.document, page: body.page };
-        let sourced = |quantity: Option<crate::units::Quantity>| {
+        let sourced = |quantity: Option<Quantity>| {
             quantity.map(|quantity| Sourced {
                 value: Some(quantity.value),
                 unit: quantity.unit,

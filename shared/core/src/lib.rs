@@ -9,6 +9,7 @@ pub mod history;
 pub mod list;
 pub mod record;
 pub mod reliability;
+pub mod runlog;
 pub mod said;
 pub mod told;
 pub mod torque;

@@ -76,7 +76,12 @@ fn counted(hours: f64, flights: u32) -> Body {
 }
 
 fn flown(hours: f64, flights: u32) -> Body {
-    Body::TimeLogged(TimeLogged { added: service(hours, flights), reading: None, note: String::new() })
+    Body::TimeLogged(TimeLogged {
+        added: service(hours, flights),
+        reading: None,
+        fuel: None,
+        note: String::new(),
+    })
 }
 
 /// The verdict of someone who knows everybody, given the people's numbers.
@@ -330,7 +335,7 @@ fn a_reading_stated_anew_takes_no_time_back_that_its_author_had_not_seen() {
     assert_eq!((now.hours, now.flights), (here.hours + 3.0, here.flights + 4));
     let reading = |hours: f64| {
         let (added, note) = (service(0.0, 0), String::new());
-        Body::TimeLogged(TimeLogged { added, reading: Some(hours), note })
+        Body::TimeLogged(TimeLogged { added, reading: Some(hours), fuel: None, note })
     };
     world.write(OWNER, Some(machine()), reading(here.hours + 1.5));
     assert_eq!(world.history().hours, here.hours + 3.5);

@@ -1,4 +1,4 @@
-//! What is derived from the log: each machine's folded history, its timeline, people's pace.
+//! What is derived from the log: each machine's folded history, its timeline, what looks found.
 
 use std::cmp::Ordering;
 
@@ -11,9 +11,6 @@ use witnessmark_core::record::{Body, ChainFault, DeviceId, Digest, Record, check
 
 use crate::records::{envelope, parse};
 use crate::{StoreFault, Tx};
-
-/// How many looks at a point are remembered of a person.
-const PACE_KEPT: u32 = 15;
 
 /// What a timeline tells of a record.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -73,18 +70,6 @@ impl Tx<'_> {
         .collect()
     }
 
-    /// How long the person of a device looked at a point the last times, seconds.
-    ///
-    /// # Errors
-    /// [`StoreFault`].
-    pub fn pace(&self, device: &DeviceId, point: &str) -> Result<Vec<f64>, StoreFault> {
-        let mut statement = self.inner.prepare_cached(
-            "SELECT seconds FROM pace WHERE device = ?1 AND point = ?2 ORDER BY at_ms DESC LIMIT ?3",
-        )?;
-        let rows = statement.query_map(params![device.0, point, PACE_KEPT], |row| row.get(0))?;
-        rows.map(|row| Ok(row?)).collect()
-    }
-
     /// Whether every machine's history can be read back; what can't is derived anew.
     pub(crate) fn derived_reads(&self) -> Result<bool, StoreFault> {
         let mut statement = self.inner.prepare("SELECT folded FROM history")?;
@@ -103,7 +88,7 @@ impl Tx<'_> {
     /// [`StoreFault`].
     pub fn rebuild(&self) -> Result<(), StoreFault> {
         self.inner
-            .execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM pace; DELETE FROM click; DELETE FROM split; DELETE FROM photo_named;")?;
+            .execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM looked; DELETE FROM reading; DELETE FROM fitted; DELETE FROM click; DELETE FROM split; DELETE FROM photo_named;")?;
         let mut statement = self
             .inner
             .prepare("SELECT DISTINCT machine FROM record WHERE machine IS NOT NULL ORDER BY machine")?;
@@ -111,10 +96,14 @@ impl Tx<'_> {
         for machine in machines {
             let machine: Uuid = machine.parse().map_err(|_| StoreFault::Damaged("a machine's id".into()))?;
             let records = self.records_of(Some(machine))?;
+            let trust = self.trust()?;
             for record in &records {
                 self.mark(record)?;
+                if trust.counts(record) {
+                    self.look(record)?;
+                }
             }
-            self.keep(machine, &History::of(machine, &records, &*self.trust()?))?;
+            self.keep(machine, &History::of(machine, &records, &trust))?;
             for fault in check_chain(&records) {
                 if let ChainFault::Broken { device, .. } | ChainFault::Forked { device, .. } = fault {
                     self.split(machine, &device)?;
@@ -137,6 +126,9 @@ impl Tx<'_> {
         self.mark(record)?;
         // First: a change of trust folds anew what was folded under the old one.
         let trust = self.trust()?;
+        if trust.counts(record) {
+            self.look(record)?;
+        }
         let mut history = self.history(machine)?.unwrap_or_default();
         // What puts a machine under a school judges what was signed before, too.
         let alone = record.payload.kind != "machine-enrolled";
@@ -253,17 +245,6 @@ impl Tx<'_> {
                                 i64::try_from(torque.eighths.len()).unwrap_or(i64::MAX)
                             ])?;
                     }
-                    self.inner
-                        .prepare_cached(
-                            "INSERT INTO pace (device, point, at_ms, seconds) VALUES (?1, ?2, ?3, ?4)
-                             ON CONFLICT DO NOTHING",
-                        )?
-                        .execute(params![
-                            payload.device.0,
-                            finding.point,
-                            payload.at.timestamp_millis(),
-                            finding.seconds
-                        ])?;
                 }
                 told.look = Some((body.occasion, worst));
             }
@@ -285,6 +266,10 @@ impl Tx<'_> {
                 told.words = format!("{} {}", body.name, body.serial);
             }
             Ok(Body::DueKept(body)) => told.words = body.title,
+            Ok(Body::ReadingsTaken(body)) => {
+                told.hours = Some(body.hours);
+                told.words = body.name;
+            }
             Ok(_) | Err(_) => {}
         }
         self.inner

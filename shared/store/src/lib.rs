@@ -7,6 +7,7 @@
 mod derived;
 mod drafts;
 mod fault;
+mod looked;
 mod open;
 mod pending;
 mod photos;
@@ -20,6 +21,7 @@ mod trusted;
 pub use derived::{Mark, Told};
 pub use drafts::{Draft, DraftState};
 pub use fault::StoreFault;
+pub use looked::{Figure, PartLook, PartMoved};
 pub use open::{Store, Tx};
 pub use pending::Pending;
 pub use photos::Photo;

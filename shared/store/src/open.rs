@@ -11,10 +11,11 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../schema/0001.sql"),
     include_str!("../schema/0002.sql"),
     include_str!("../schema/0003.sql"),
+    include_str!("../schema/0004.sql"),
 ];
 
 /// Raised when what is derived changes its form: an older one is thrown away and derived anew.
-const DERIVED: &str = "6";
+const DERIVED: &str = "7";
 
 /// Up to this size the whole file is checked at every start (some ten milliseconds).
 const CHECKED_PAGES: i64 = 4096;

@@ -92,7 +92,12 @@ impl Tx<'_> {
         }
         for machine in machines {
             let machine: Uuid = machine.parse().map_err(|_| StoreFault::Damaged("a machine's id".into()))?;
-            self.keep(machine, &History::of(machine, &self.records_of(Some(machine))?, &*self.trust()?))?;
+            let (trust, records) = (self.trust()?, self.records_of(Some(machine))?);
+            self.unlook(machine)?;
+            for record in records.iter().filter(|record| trust.counts(record)) {
+                self.look(record)?;
+            }
+            self.keep(machine, &History::of(machine, &records, &trust))?;
         }
         Ok(())
     }

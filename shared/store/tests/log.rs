@@ -19,6 +19,8 @@ fn now() -> DateTime<FixedOffset> {
 
 fn machine() -> Body {
     Body::Machine(Machine {
+        wing_load: None,
+        weight: None,
         name: "Thistle".into(),
         engine: "bramble-125".into(),
         fitted: BTreeMap::new(),

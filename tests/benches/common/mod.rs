@@ -58,6 +58,8 @@ pub fn life_of(
 ) -> (Vec<Record>, Pen) {
     let mut pen = Pen::new(seed);
     let machine = Machine {
+        wing_load: None,
+        weight: None,
         name: "Thistle".into(),
         engine: "bramble-125".into(),
         fitted: BTreeMap::new(),

@@ -53,7 +53,7 @@ function Choices({ now }: { now: Start }) {
       const minutes = numberOf(patience);
       if (minutes === null || !Number.isInteger(minutes) || minutes < 0)
         throw { kind: "no-number", message: t("settings-no-minutes", { typed: patience }), hint: t("settings-no-minutes-hint") };
-      opened(await call("settings", { language, patience_minutes: minutes }));
+      opened(await call("settings", { language, patience_minutes: minutes, read_aloud: now.read_aloud, units: now.units }));
       done();
       setKept(true);
     });

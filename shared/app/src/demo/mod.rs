@@ -195,6 +195,8 @@ impl<'a> Teller<'a> {
         let parts = sheet.map(|sheet| self.house.catalogue.part_names(sheet)).unwrap_or_default();
         let fitted = parts.iter().filter(|(_, optional)| !optional || part.repacked_days_ago.is_some());
         Machine {
+            wing_load: None,
+            weight: None,
             name: part.name.clone(),
             engine: part.engine.clone(),
             fitted: fitted.map(|(name, _)| ((*name).to_owned(), String::new())).collect(),

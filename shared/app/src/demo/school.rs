@@ -235,7 +235,7 @@ impl Season<'_> {
         let tanks = u32::from(self.flights.is_multiple_of(2));
         self.flights = self.flights.saturating_add(flights);
         let added = Service { hours, flights, tanks };
-        let body = Body::TimeLogged(TimeLogged { added, reading: None, note: String::new() });
+        let body = Body::TimeLogged(TimeLogged { added, reading: None, fuel: None, note: String::new() });
         self.teller.write(seed, Some(id), at, &body)?;
         Ok(())
     }

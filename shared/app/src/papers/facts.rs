@@ -1,7 +1,7 @@
 //! What the records say, taken apart into single facts: one row each of a machine's table.
 
 use witnessmark_core::list::Meaning;
-use witnessmark_core::record::{Body, Finding, Inspection, LimitConfirmed, Machine, Record, TimeLogged};
+use witnessmark_core::record::{Body, Finding, Inspection, LimitConfirmed, Machine, Record};
 use witnessmark_core::said::Said;
 use witnessmark_core::units::{Quantity, Unit};
 
@@ -23,15 +23,23 @@ pub(super) struct Fact {
 impl House {
     /// Every fact of a record, in its order.
     pub(super) fn facts_of(&self, record: &Record) -> Vec<Fact> {
-        let Ok(body) = record.payload.typed() else {
-            return vec![Fact { words: self.word("told-unknown"), ..Fact::default() }];
-        };
-        let said = Fact { words: self.body_words(&body), ..Fact::default() };
-        match &body {
+        match record.payload.typed() {
+            Ok(body) => self.facts_in(&body),
+            Err(_) => vec![Fact { words: self.word("told-unknown"), ..Fact::default() }],
+        }
+    }
+
+    /// The facts in a body.
+    pub(super) fn facts_in(&self, body: &Body) -> Vec<Fact> {
+        let said = Fact { words: self.body_words(body), ..Fact::default() };
+        match body {
             Body::Inspection(body) => self.inspection_facts(body),
             Body::Machine(body) => self.machine_facts(body, said),
             Body::LimitConfirmed(body) => self.limit_facts(body),
-            Body::TimeLogged(body) => self.time(body),
+            Body::TimeLogged(body) => {
+                let value = Quantity::new(body.added.hours, Unit::Hour);
+                vec![Fact { value: Some(value), note: body.note.clone(), ..said }]
+            }
             Body::SecondLook(body) => body
                 .joints
                 .iter()
@@ -145,11 +153,5 @@ impl House {
             ..Fact::default()
         })
         .collect()
-    }
-
-    pub(super) fn time(&self, body: &TimeLogged) -> Vec<Fact> {
-        let words = self.body_words(&Body::TimeLogged(body.clone()));
-        let value = Quantity::new(body.added.hours, Unit::Hour);
-        vec![Fact { words, value: Some(value), note: body.note.clone(), ..Fact::default() }]
     }
 }

@@ -69,10 +69,10 @@ impl House {
             }
         }
         for pending in tx.pending()?.into_iter().filter(|pending| pending.machine == machine) {
-            history.log_time(pending.at.date_naive(), &pending.body);
+            history.expect_signed(pending.at.date_naive(), &pending.body);
             let common = Common {
                 when: pending.at.to_rfc3339(),
-                kind: "time-logged".into(),
+                kind: pending.body.write().map_err(Fault::internal)?.0,
                 who: String::new(),
                 device: String::new(),
                 hours: history.hours,
@@ -80,7 +80,7 @@ impl House {
                 record: String::new(),
             };
             let unsigned = self.word("paper-unsigned");
-            for fact in self.time(&pending.body) {
+            for fact in self.facts_in(&pending.body) {
                 let note = [unsigned.as_str(), &fact.note].join(" ").trim_end().to_owned();
                 writer.write_record(row(&common, &Fact { note, ..fact })).map_err(Fault::internal)?;
             }

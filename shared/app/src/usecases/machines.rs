@@ -13,7 +13,7 @@ use crate::house::{House, id};
 use crate::verdicts::People;
 use crate::views::{
     Choices, EngineType, LimitView, MachineCard, MachinePage, Named, OpenView, PartView, TimelineEntry,
-    UnitView, WalkBrief,
+    WalkBrief,
 };
 use crate::{App, Fault, identity};
 
@@ -171,7 +171,7 @@ impl House {
     pub(crate) fn known(&self, tx: &Tx<'_>, machine: Uuid) -> Result<History, Fault> {
         let mut history = tx.history(machine)?.ok_or_else(|| Fault::new("no-such").text("what", machine))?;
         for pending in tx.pending()?.into_iter().filter(|pending| pending.machine == machine) {
-            history.log_time(pending.at.date_naive(), &pending.body);
+            history.expect_signed(pending.at.date_naive(), &pending.body);
         }
         Ok(history)
     }
@@ -352,7 +352,7 @@ impl House {
             high: quantity(&band.high),
             has_low: band.low.is_some(),
             has_high: band.high.is_some(),
-            units: units_beside(band.unit()),
+            units: self.units_beside(band.unit()),
             critical: band.critical,
             confirmed: band.confirmed(),
             source: self.source_words(band),
@@ -374,13 +374,4 @@ impl House {
             }
         }
     }
-}
-
-/// The unit, then others of its kind that a person may read off an instrument.
-pub(crate) fn units_beside(unit: Unit) -> Vec<UnitView> {
-    let others = Unit::ALL.iter().copied().filter(|u| *u != unit && u.dimension() == unit.dimension());
-    std::iter::once(unit)
-        .chain(others)
-        .map(|unit| UnitView { code: unit, sign: unit.sign().to_owned() })
-        .collect()
 }

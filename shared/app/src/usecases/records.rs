@@ -224,6 +224,12 @@ impl House {
                 .number("flights", body.added.flights)
                 .number("tanks", body.added.tanks)
                 .text("reading", body.reading.map(|h| format!("{h:.1}")).unwrap_or_else(|| "–".into())),
+            Body::FlightPlanned(body) => {
+                Said::new("says-flight-planned").text("time", body.at.format("%H:%M"))
+            }
+            Body::ReadingsTaken(body) => Said::new("says-readings-taken")
+                .text("name", &body.name)
+                .number("figures", body.readings.len() as f64),
             Body::JobBegun(body) => Said::new("says-job").text("title", &body.title).text("note", &body.note),
             Body::SecondLook(body) => {
                 Said::new("says-second-look").number("joints", body.joints.len() as f64)

@@ -1,6 +1,7 @@
 //! Time in service: logged in two taps after landing, signed with the next signature.
 
-use witnessmark_core::record::{Service, TimeLogged};
+use witnessmark_core::record::{Body, Service, TimeLogged};
+use witnessmark_core::units::{Quantity, Unit};
 use witnessmark_store::Pending;
 
 use crate::house::id;
@@ -11,6 +12,8 @@ use crate::{App, Fault};
 const MOST_HOURS: f64 = 24.0;
 /// More flights than that too.
 const MOST_FLIGHTS: u32 = 50;
+/// More litres an hour than any of these engines burns.
+const MOST_BURNED: f64 = 30.0;
 
 impl App {
     /// Logs time in service: hours run, flights, tanks used up; or the hour meter's reading. It counts at
@@ -24,6 +27,7 @@ impl App {
         added: Option<Service>,
         reading: Option<f64>,
         note: String,
+        fuel: Option<Quantity>,
     ) -> Result<MachinePage, Fault> {
         let machine = id(&machine)?;
         self.store.write(|tx| {
@@ -44,8 +48,9 @@ impl App {
             if added == Service::default() {
                 return Err(Fault::new("nothing-logged"));
             }
-            let body = TimeLogged { added, reading, note: note.trim().to_owned() };
-            tx.pending_add(&Pending { machine, at: self.house.now(), body })?;
+            let body =
+                TimeLogged { added, reading, fuel: burned(fuel, added)?, note: note.trim().to_owned() };
+            tx.pending_add(&Pending { machine, at: self.house.now(), body: Body::TimeLogged(body) })?;
             self.house.page(tx, machine)
         })
     }
@@ -63,4 +68,14 @@ impl App {
             self.house.page(tx, machine)
         })
     }
+}
+
+/// Fuel burned, as far as it can be: a volume, in some time, and not more than an engine takes.
+fn burned(fuel: Option<Quantity>, added: Service) -> Result<Option<Quantity>, Fault> {
+    let Some(fuel) = fuel else { return Ok(None) };
+    let litres = fuel.to(Unit::Litre).map_err(|fault| Fault::new("unit").text("why", fault))?.value;
+    if added.hours <= 0.0 || litres <= 0.0 || litres > MOST_BURNED * added.hours {
+        return Err(Fault::new("fuel-burned"));
+    }
+    Ok(Some(fuel))
 }

@@ -11,7 +11,6 @@ use witnessmark_core::torque::{
 use witnessmark_core::units::{Quantity, Unit};
 use witnessmark_store::Tx;
 
-use super::machines::units_beside;
 use super::walking::Going;
 use crate::house::{House, id};
 use crate::views::{ToolView, TorqueAsk, TorqueStep, TorqueView, WalkProgress};
@@ -420,7 +419,7 @@ impl House {
             has_number: band.has_number(),
             nuts,
             positions: layout(nuts).positions(turned).unwrap_or_default(),
-            units: units_beside(band.unit()),
+            units: self.units_beside(band.unit()),
         }
     }
 

@@ -13,7 +13,6 @@ use witnessmark_core::said::{Arg, Said};
 use witnessmark_core::units::Quantity;
 use witnessmark_store::{Draft, DraftState, Tx};
 
-use super::machines::units_beside;
 use crate::house::{House, id};
 use crate::views::{
     AnswerView, AskView, GivenView, JudgedView, LastTime, Look, MachinePage, PointState, PointView,
@@ -363,7 +362,7 @@ impl House {
                     words: band.to_string(),
                     low: number(&band.low),
                     high: number(&band.high),
-                    units: units_beside(band.unit()),
+                    units: self.units_beside(band.unit()),
                     source: self.source_words(band),
                 })
             }

@@ -1,5 +1,6 @@
 //! What every screen may need: the person, names, choices, files, codes.
 
+use super::UnitChoice;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 use witnessmark_core::list::EngineKind;
@@ -16,6 +17,10 @@ struct Start {
     pub languages: Vec<String>,
     /// Minutes without an answer after which a list steps back.
     pub patience_minutes: u32,
+    /// Whether points are read aloud where the platform speaks.
+    pub read_aloud: bool,
+    /// The units that the person reads and types in.
+    pub units: UnitChoice,
     /// The cautions that hold always.
     pub cautions: Vec<String>,
     /// Something that went wrong with the stored data, and what was done.

@@ -9,14 +9,18 @@ macro_rules! views {
 }
 
 mod basics;
+mod flight;
 mod machine;
+mod memory;
 mod record;
 mod school;
 mod walk;
 mod work;
 
 pub use basics::*;
+pub use flight::*;
 pub use machine::*;
+pub use memory::*;
 pub use record::*;
 pub use school::*;
 pub use walk::*;

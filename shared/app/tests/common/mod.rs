@@ -88,6 +88,8 @@ pub fn begun(clock: &Clock) -> App {
 
 pub fn bramble() -> Machine {
     Machine {
+        wing_load: None,
+        weight: None,
         name: "Thistle".into(),
         engine: "bramble-125".into(),
         fitted: [("reserve".to_owned(), "R-1".to_owned())].into(),

@@ -1,6 +1,7 @@
 //! The air as it is today: pressure altitude, density, density altitude.
 
 use serde::{Deserialize, Serialize};
+use ts_rs::TS;
 
 use super::atmosphere::{R, altitude_of_density, altitude_of_pressure, standard_pressure};
 use super::fault::{FlightFault, within};
@@ -10,7 +11,7 @@ use crate::units::{Quantity, Unit};
 const EPSILON: f64 = 0.621_98;
 
 /// How the pressure is known.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "kebab-case")]
 pub enum Pressure {
     /// What an altimeter is set to so that it shows the elevation (QNH).

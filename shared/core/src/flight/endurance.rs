@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use statrs::distribution::{ContinuousCDF, StudentsT};
+use ts_rs::TS;
 
 use super::fault::{FlightFault, more, some};
 use crate::told::{Told, TooLittle};
@@ -15,7 +16,7 @@ const MANY: usize = 8;
 const CONFIDENCE: f64 = 0.90;
 
 /// What one flight burned.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
 #[serde(untagged)]
 pub enum Burn {
     /// As it was measured.
@@ -25,7 +26,7 @@ pub enum Burn {
 }
 
 /// Fuel used in a flight.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Burned {
     /// Volume.
@@ -35,8 +36,7 @@ pub struct Burned {
 }
 
 /// What must be left at landing: a volume, or a time at the burn.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(transparent)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
 pub struct Reserve(pub Quantity);
 
 /// How the interval was made.

@@ -1,6 +1,7 @@
 //! Petrol and oil of a two-stroke: what to add to what is in the tank.
 
 use serde::{Deserialize, Serialize};
+use ts_rs::TS;
 
 use super::fault::{FlightFault, some};
 use crate::units::{Quantity, Unit};
@@ -71,14 +72,16 @@ impl Ratio {
 }
 
 /// What is in the tank, and what shall be.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Mix {
     /// Petrol and oil together, as they stand in the tank.
     pub in_tank: Quantity,
     /// Their ratio; none for petrol without oil.
+    #[ts(type = "number | null")]
     pub ratio_in_tank: Option<Ratio>,
     /// The ratio wanted.
+    #[ts(type = "number")]
     pub target_ratio: Ratio,
     /// Petrol without oil that is added.
     pub add_fuel: Quantity,

@@ -1,6 +1,7 @@
 //! All-up weight against the wing's range.
 
 use serde::{Deserialize, Serialize};
+use ts_rs::TS;
 
 use super::fault::{FlightFault, more, some};
 use crate::units::{Quantity, Unit};
@@ -10,7 +11,7 @@ use crate::units::{Quantity, Unit};
 const PETROL: f64 = 0.775;
 
 /// What goes up.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Loads {
     /// As dressed for flying.
@@ -24,7 +25,7 @@ pub struct Loads {
 }
 
 /// What the wing is certified or tested for, as its maker states it for flying with a motor.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Range {
     /// The least.

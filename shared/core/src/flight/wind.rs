@@ -1,12 +1,14 @@
 //! The wind against the limits that a pilot or a school has set.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use ts_rs::TS;
 
 use super::fault::{FlightFault, more, some};
 use crate::units::{Quantity, Unit};
 
 /// The wind as measured.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Wind {
     /// Mean.
@@ -16,7 +18,7 @@ pub struct Wind {
 }
 
 /// What it may be at most. There is no default: somebody has to set it.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields, default)]
 pub struct WindLimits {
     /// Mean.

@@ -5,6 +5,8 @@ mod authored;
 mod compose;
 mod fault;
 mod judge;
+mod limits;
+mod measures;
 mod sheet;
 mod walk;
 
@@ -18,5 +20,7 @@ pub use compose::{
 pub(crate) use fault::read_toml;
 pub use fault::{CatalogueFault, line_at};
 pub use judge::{JudgeFault, Judged, judge};
+pub use limits::{Inspecting, Limits, read_limits};
+pub use measures::{Followed, Followeds, From, Side, read_measures};
 pub use sheet::{Band, EngineKind, ResolvedBand, Sheet, Source, Sourced, Stud, read_sheet};
 pub use walk::{Given, Progress, Seen, Step, StepBack, progress, resume};

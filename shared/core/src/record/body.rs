@@ -9,9 +9,9 @@ use ts_rs::TS;
 use uuid::Uuid;
 
 use super::{
-    CataloguePublished, ComponentMoved, Deferred, DeviceId, Digest, DueKept, JobBegun, Jwk, MachineEnrolled,
-    MemberAdmitted, MemberEnded, Released, RootHanded, SchoolFounded, SchoolJoined, SecondLook, TimeLogged,
-    ToolKept, TorqueDone,
+    CataloguePublished, ComponentMoved, Deferred, DeviceId, Digest, DueKept, FlightPlanned, JobBegun, Jwk,
+    MachineEnrolled, MemberAdmitted, MemberEnded, ReadingsTaken, Released, RootHanded, SchoolFounded,
+    SchoolJoined, SecondLook, TimeLogged, ToolKept, TorqueDone, WingLoad,
 };
 use crate::list::{Meaning, ResolvedBand};
 use crate::units::Quantity;
@@ -78,6 +78,8 @@ bodies! {
     RootHanded(RootHanded) "root-handed";
     MachineEnrolled(MachineEnrolled) "machine-enrolled";
     CataloguePublished(CataloguePublished) "catalogue-published";
+    FlightPlanned(FlightPlanned) "flight-planned";
+    ReadingsTaken(ReadingsTaken) "readings-taken";
 }
 
 /// A person's device states its key and its holder; the first record of every device.
@@ -127,6 +129,14 @@ pub struct Machine {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[ts(optional)]
     pub reserve: Option<Reserve>,
+    /// What the wing may carry.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub wing_load: Option<WingLoad>,
+    /// What it weighs as flown, wing and reserve with it, without fuel.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub weight: Option<Quantity>,
     /// Engine hours when this was written.
     pub hours: f64,
     /// Flights when this was written.

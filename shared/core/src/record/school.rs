@@ -43,7 +43,9 @@ impl Right {
     pub fn needed(body: &Body) -> Option<Self> {
         match body {
             Body::Inspection(body) if body.job.is_some() => Some(Self::Work),
-            Body::Inspection(_) | Body::TimeLogged(_) => Some(Self::Look),
+            Body::Inspection(_) | Body::TimeLogged(_) | Body::FlightPlanned(_) | Body::ReadingsTaken(_) => {
+                Some(Self::Look)
+            }
             Body::Machine(_)
             | Body::Rectified(_)
             | Body::LimitConfirmed(_)

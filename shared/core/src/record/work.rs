@@ -68,6 +68,9 @@ pub struct TimeLogged {
     /// The hour meter's reading, where it was read: it then holds, whatever was added.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reading: Option<f64>,
+    /// Fuel burned, where it was measured.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fuel: Option<Quantity>,
     /// Anything worth knowing.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,

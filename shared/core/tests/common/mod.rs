@@ -185,6 +185,8 @@ pub fn confirmed_sheet() -> Sheet {
 
 pub fn described() -> Machine {
     Machine {
+        wing_load: None,
+        weight: None,
         name: "Invented machine".into(),
         engine: "invented".into(),
         fitted: BTreeMap::from([("reserve".into(), String::new())]),

@@ -169,7 +169,7 @@ pub fn deferred(point: &str, opened_by: Digest) -> Body {
 
 pub fn flown(hours: f64) -> Body {
     let added = Service { hours, flights: 1, tanks: 0 };
-    Body::TimeLogged(TimeLogged { added, reading: None, note: String::new() })
+    Body::TimeLogged(TimeLogged { added, reading: None, fuel: None, note: String::new() })
 }
 
 pub fn begun() -> Body {

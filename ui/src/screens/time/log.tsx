@@ -34,7 +34,7 @@ export function LogTime({ machine }: { machine: string }) {
   const log: Log = async ({ words, ...entry }) => {
     let kept = false;
     await deed.act(async () => {
-      put(await call("log-time", { machine, ...entry }));
+      put(await call("log-time", { machine, ...entry, fuel: null }));
       kept = true;
       setTank(false);
       setOther(false);

@@ -16,6 +16,8 @@ use crate::{App, Catalogue, Fault, identity};
 
 /// Folders of the catalogue in which a school may publish.
 const FOLDERS: [&str; 5] = ["engines/", "fragments/", "assembly/", "drawings/", "texts/"];
+/// Files beside them that it may.
+const FILES: [&str; 2] = ["limits.toml", "measures.toml"];
 /// Most bytes of one publication.
 const LARGEST: usize = 200 * 1024;
 
@@ -144,7 +146,7 @@ pub(crate) fn published_files(tx: &Tx<'_>) -> Result<BTreeMap<String, String>, F
 }
 
 fn in_folder(path: &str) -> bool {
-    FOLDERS.iter().any(|folder| path.starts_with(folder)) && !path.contains("..")
+    FILES.contains(&path) || FOLDERS.iter().any(|folder| path.starts_with(folder)) && !path.contains("..")
 }
 
 /// Whether a school may publish a file of this path.

@@ -30,6 +30,6 @@ pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
         flights: args.flights.unwrap_or_default(),
         tanks: args.tank.into(),
     };
-    let page = app.log_time(machine, Some(added), args.reading, args.note.unwrap_or_default())?;
+    let page = app.log_time(machine, Some(added), args.reading, args.note.unwrap_or_default(), None)?;
     Reply::done(in_words(app, "cli-logged", &page), &page)
 }

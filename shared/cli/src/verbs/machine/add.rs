@@ -26,6 +26,8 @@ pub struct Args {
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
     let pin = args.signing.source(session)?;
     let mut machine = Machine {
+        wing_load: None,
+        weight: None,
         name: args.name,
         engine: args.engine,
         fitted: BTreeMap::from([("reserve".to_owned(), String::new())]),

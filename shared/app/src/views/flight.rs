@@ -1,0 +1,90 @@
+//! Load, fuel, air and wind before a flight.
+
+use super::{ReasonView, UnitView, VerdictView};
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+use witnessmark_core::flight::{Burn, WindLimits};
+use witnessmark_core::record::{FlightPlanned, WingLoad};
+use witnessmark_core::units::{Quantity, Unit};
+
+views! {
+/// What is asked before a flight, with what is known already.
+struct FlightForm {
+    /// The machine.
+    pub machine: String,
+    /// What people call it.
+    pub machine_name: String,
+    /// The plan as it stands: today's, or the last one's figures that may still hold (never air or wind).
+    pub plan: FlightPlanned,
+    /// Whether that is today's.
+    pub today: bool,
+    /// What the wing may carry, by the machine's description.
+    pub wing: Option<WingLoad>,
+    /// What the machine weighs, by its description.
+    pub weight: Option<Quantity>,
+    /// Whether its engine burns a mix of petrol and oil.
+    pub mixes: bool,
+    /// Whether its engine burns fuel at all.
+    pub burns_fuel: bool,
+    /// Parts of petrol to one of oil by the data sheet, in words with its source; none where it has none.
+    pub ratio_words: Option<String>,
+    /// The number in that.
+    pub ratio: Option<f64>,
+    /// What the latest flights burned.
+    pub burns: Vec<Burn>,
+    /// That in a sentence, or that there is too little to say.
+    pub burns_words: String,
+    /// The school's wind limits, where one has set any.
+    pub school_wind: Option<WindLimits>,
+    /// Units of each kind, the person's own first.
+    pub units: FlightUnits,
+}
+/// Units that may be chosen, the person's own first.
+struct FlightUnits {
+    /// Of weight.
+    pub mass: Vec<UnitView>,
+    /// Of fuel.
+    pub volume: Vec<UnitView>,
+    /// Of wind.
+    pub speed: Vec<UnitView>,
+    /// Of temperature.
+    pub temperature: Vec<UnitView>,
+    /// Of air pressure.
+    pub pressure: Vec<UnitView>,
+    /// Of heights.
+    pub height: Vec<UnitView>,
+}
+/// What comes of a plan.
+struct FlightView {
+    /// One reason for each part that was asked, as it enters the verdict.
+    pub reasons: Vec<ReasonView>,
+    /// What is wrong in a part, where something is.
+    pub faults: Vec<FlightFaultView>,
+    /// The verdict with this plan.
+    pub verdict: VerdictView,
+}
+/// What is wrong in one part of a plan.
+struct FlightFaultView {
+    /// `load`, `mix`, `fuel`, `air` or `wind`.
+    pub part: String,
+    /// What is wrong and what to do.
+    pub words: String,
+}
+/// The units that a person reads and types in; the machine's own are shown beside them where they differ.
+struct UnitChoice {
+    /// Of weight.
+    pub mass: Unit,
+    /// Of fuel.
+    pub volume: Unit,
+    /// Of wind.
+    pub speed: Unit,
+    /// Of temperature.
+    pub temperature: Unit,
+    /// Of air pressure.
+    pub pressure: Unit,
+    /// Of heights.
+    pub height: Unit,
+    /// Of torque; none: as each machine's data sheet has it.
+    pub torque: Option<Unit>,
+}
+}
