@@ -54,7 +54,7 @@ wall-every = Tout afficher
 wall-machines = Les machines de l’école
 wall-verdict = Verdict
 wall-eyes = Attend un second regard
-wall-no-permission = Un verdict résume ce qui a été enregistré. Ce n’est pas une autorisation de voler : regardez la machine elle-même ; le manuel du constructeur, les règles locales et la pratique autorisée passent avant tout.
+wall-no-permission = Un verdict résume ce qui a été enregistré. Ce n’est pas une autorisation de voler : regardez la machine elle-même ; le manuel du constructeur, les règles locales et la pratique sous licence passent avant tout.
 wall-close = Retour au tableau
 
 ## A machine
