@@ -46,14 +46,14 @@ caution-pilot-judges = Una lista completa no es un vuelo seguro: el tiempo, el l
 
 point-weather = Viento, nubes y lluvia
     .good = Viento constante que sabes manejar, buena visibilidad, sin lluvia ni tormenta cerca.
-    .why = Ningún paramotor sano compensa un aire que no es para volar.
+    .why = Un paramotor en buen estado no compensa un aire malo.
     .bad = Rachas, viento que sube, nubes que crecen en altura; lluvia, niebla o truenos cerca.
     .steady = Constante, dentro de mi límite
     .building = Racheado, o nubes creciendo
     .stormy = Demasiado fuerte, lluvia o tormenta
 
 point-site = Campo de despegue y espacio aéreo
-    .good = Carrera libre contra el viento, salida si se para el motor, espacio aéreo abierto hoy.
+    .good = Carrera libre contra el viento, escapatoria si se para el motor, espacio aéreo abierto hoy.
     .why = Los cables, la turbulencia tras los árboles y el espacio aéreo cerrado sorprenden tarde.
     .bad = Cables, árboles o gente delante, mal suelo, espacio aéreo cerrado o sin consultar.
     .open = Carrera libre, espacio aéreo abierto
@@ -148,9 +148,9 @@ point-leg-straps = Perneras y sus hebillas
 point-carabiner-gates = Gatillos de los dos mosquetones
     .good = Al soltarlo, cada uno se cierra solo de golpe y su seguro entra hasta el final.
     .why = Con el gatillo abierto, un mosquetón aguanta solo una parte de su carga.
-    .bad = Lento o arenoso, doblado, o un seguro que no engancha.
+    .bad = Lento o áspero, doblado, o un seguro que no engancha.
     .snap = Cierran de golpe, seguro entra
-    .gritty = Arenosos, pero cierran con seguro
+    .gritty = Ásperos, pero cierran con seguro
     .stay-open = Se quedan abiertos o sin seguro
 
 point-carabiner-bodies = Cuerpo de los mosquetones y su cinta
@@ -370,7 +370,7 @@ point-exhaust-springs = Muelles del escape y sus enganches
 
 point-exhaust-body = Tubo de escape, silenciador y soportes
     .good = Sin grietas, soportes enteros, sin hollín fresco en las uniones.
-    .why = Aquí una grieta crece deprisa, y los trozos dan con la hélice.
+    .why = Aquí una grieta crece deprisa, y los trozos acaban en la hélice.
     .bad = Una grieta, un soporte roto, una parte que traquetea, mucho hollín en una unión.
     .whole = Entero, soportes firmes
     .sooty = Algo de hollín en una unión
@@ -426,7 +426,7 @@ point-starter-cord = Cuerda y tirador de arranque
 
 point-starter-motor = Motor de arranque y su batería
     .good = Motor firme en sus tornillos, batería atada y plana, cables sujetos.
-    .why = Un cable o una batería que se suelta arde, o da con la hélice.
+    .why = Un cable o una batería que se suelta arde, o acaba en la hélice.
     .bad = Tornillos flojos, batería hinchada, contacto quemado, cable colgando.
     .firm = Firme, cables sujetos
     .dull = Firme, contacto mate
@@ -457,7 +457,7 @@ point-motor-mounts = Soportes del motor, tornillos, marcas de pintura
     .turned = Girado, agrietado o falta
 
 point-motor-windings = Bobinado y rodamientos del motor
-    .good = Color parejo, limpio; girado a mano va en silencio y sin holgura.
+    .good = Color uniforme, limpio; girado a mano va en silencio y sin holgura.
     .why = Un bobinado quemado o unos rodamientos secos lo paran, y antes se calientan.
     .bad = Bobinado oscuro o que huele, polvo de metal, un roce, holgura.
     .turns = Limpio, gira en silencio
@@ -485,7 +485,7 @@ point-motor-controller = Variador y su refrigeración
 point-throttle-return = Palanca de gas, al soltarla
     .good = Apretada a fondo y soltada, vuelve sola del todo; bloqueo de crucero quitado.
     .why = Un gas que se queda abierto te lleva a donde no quieres ir.
-    .bad = Lenta, arenosa o se engancha, en cualquier posición del brazo.
+    .bad = Lenta, áspera o se engancha, en cualquier posición del brazo.
     .springs-back = Vuelve sola del todo
     .slow = Lenta, pero vuelve del todo
     .sticks = Se engancha o queda abierta
@@ -522,10 +522,10 @@ point-propeller-edges = Bordes de ataque y puntas
     .nicked = Mella, raja o levantado
 
 point-propeller-faces = Caras de las palas, delante y detrás
-    .good = Parejas y duras del buje a la punta, por los dos lados.
+    .good = Uniformes y duras del buje a la punta, por los dos lados.
     .why = Una pala agrietada sale lanzada, y nada la detiene.
     .bad = Una grieta, una ampolla, un sitio blando o que suena sordo.
-    .even = Parejas, sin grietas
+    .even = Uniformes, sin grietas
     .scratched = Rayado solo en la superficie
     .cracked = Grieta, ampolla o blanda
 
@@ -594,7 +594,7 @@ point-trimmers = Trimmers y acelerador
 
 point-brakes = Nudos, poleas y empuñaduras de freno
     .good = Nudos firmes, líneas que corren en las poleas, empuñaduras sujetas en las bandas.
-    .why = Con ellos giras y aterrizas; una empuñadura suelta da con la hélice.
+    .why = Con ellos giras y aterrizas; una empuñadura suelta acaba en la hélice.
     .bad = Un nudo que corre, una línea deshilachada, una polea dura, una sujeción que suelta.
     .firm = Nudos firmes, poleas giran
     .furry = Línea con pelusa, nudos firmes
@@ -604,7 +604,7 @@ point-brakes = Nudos, poleas y empuñaduras de freno
 
 point-helmet = Casco, oídos y radio
     .good = Casco entero y abrochado, oídos protegidos; la radio, si la llevas, se oye.
-    .why = Sin abrochar, se ha ido antes de que tu cabeza dé con algo.
+    .why = Sin abrochar, se pierde antes de que tu cabeza dé con algo.
     .bad = Barboquejo abierto o flojo, calota agrietada, radio muda.
     .radio-heard = Abrochado, la radio se oye
     .without-radio = Abrochado, vuelo sin radio
@@ -664,7 +664,7 @@ point-kill-stops-motor = Interruptor de paro, motor girando despacio
     .turns-on = Sigue tirando, o duda
 
 point-clutch-idle = La hélice con el motor al ralentí
-    .good = Quieta, o apenas se mueve, con el embrague suelto.
+    .good = Quieta, o apenas se mueve, con el embrague desacoplado.
     .why = Un embrague que arrastra mueve la hélice cuando la crees quieta.
     .bad = Arrastrada a girar al ralentí.
     .still = Quieta
@@ -673,7 +673,7 @@ point-clutch-idle = La hélice con el motor al ralentí
 
 point-idle-speed = Régimen de ralentí, motor caliente
     .good = Sin tocar el gas: revoluciones por minuto (rpm) constantes, dentro del margen.
-    .why = Un ralentí que sube o vaga puede ser una entrada de aire: detrás viene el calor.
+    .why = Un ralentí que sube o fluctúa puede ser una entrada de aire: detrás viene el calor.
     .bad = Tan bajo que puede pararse en el aire, o tan alto que te empuja.
 
 point-full-throttle-speed = Régimen a fondo, en tierra

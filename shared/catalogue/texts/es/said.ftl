@@ -104,7 +104,7 @@ clears-split-word = Pregunta a { $person }; la clave puede estar copiada o perdi
 reason-refused-record = { $count ->
     [one] Se rechazó un registro
    *[other] Se rechazaron { $count } registros
-  }: la firma o la clave no es buena.
+  }: la firma o la clave no es válida.
 clears-refused-record = Pide a su autor que lo envíe otra vez.
 reason-clock-doubt = Un registro lleva fecha del { $day }, por delante del reloj de este dispositivo.
 clears-clock-doubt = Pon bien la fecha y la hora de este dispositivo.
@@ -160,12 +160,12 @@ reason-deferral-over = { $title }: { $words }. Podía esperar, y ese plazo ha te
 deferred-hours = Vale hasta { $hours } horas de motor.
 deferred-flights = Vale hasta el vuelo { $flights }.
 deferred-date = Vale hasta el { $day }.
-fact-seen = { $words } · { $day }, a las { $hours } h, { $person }
-open-since = { $day }, a las { $hours } h, por { $person }
+fact-seen = { $words } · { $day }, con { $hours } h, { $person }
+open-since = { $day }, con { $hours } h, por { $person }
 
 ## Walking a list
 
-last-time = La última vez: { $words }, a las { $hours } h.
+last-time = La última vez: { $words }, con { $hours } h.
 stepped-back = Hubo una pausa de { $minutes } min, así que se { $points ->
     [one] vuelve a preguntar el último punto.
    *[other] vuelven a preguntar los últimos { $points } puntos.
@@ -179,7 +179,7 @@ torque-title = { $joint }: apretar
 torque-good = Todas las tuercas hacen clic, en el orden indicado, y giran más o menos lo mismo.
 torque-bad = Una tuerca que sigue girando, que se agarrota o que gira mucho más que las otras.
 torque-why = Un apriete desigual deja entrar aire; una vuelta de más arranca la rosca.
-torque-spread = { $tool }: su ±{ $deviation } % hace de esto entre { $low } y { $high } en la tuerca.
+torque-spread = { $tool }: con su ±{ $deviation } %, esto da entre { $low } y { $high } en la tuerca.
 torque-done = Ajustada a { $setting } con { $tool }; octavos de vuelta antes del clic: { $eighths }
 torque-done-watch = Ajustada a { $setting } con { $tool }; octavos de vuelta antes del clic: { $eighths }. { $watch }
 torque-borne = Un espárrago { $thread } de clase { $class } queda entonces traccionado con { $low } a { $high } kN, como mucho el { $percent } % de lo que lo hace ceder; la rosca en el metal blando aguanta { $margin } veces eso. { $confirmed ->
@@ -192,7 +192,7 @@ torque-not-borne = Un espárrago { $thread } de clase { $class } quedaría tracc
   }
 torque-over = { $percent } % por encima del límite: el espárrago puede haberse estirado y la rosca arrancado. Desmonta, mira, y renueva lo que lo sufrió.
 stage-share = ronda al { $percent } %
-stage-check = Ronda de comprobación
+stage-check = Ronda de control
 tool-good-until = Calibrada; vale hasta el { $day }.
 tool-outside-range = El ajuste no está en su escala marcada.
 tool-overdue = Su calibración caducó el { $day }.
@@ -255,20 +255,20 @@ due-left = { $by ->
 due-over = { $by ->
     [flights] Vence ya{ $flights ->
         [0] {""}
-        [one] , un vuelo pasado
-       *[other] , { $flights } vuelos pasados
+        [one] , un vuelo de más
+       *[other] , { $flights } vuelos de más
       }
     [days] Vence ya{ $days ->
         [0] {""}
-        [one] , un día pasado
-       *[other] , { $days } días pasados
+        [one] , un día de más
+       *[other] , { $days } días de más
       }
     [tanks] Vence ya{ $tanks ->
         [0] {""}
-        [one] , un depósito pasado
-       *[other] , { $tanks } depósitos pasados
+        [one] , un depósito de más
+       *[other] , { $tanks } depósitos de más
       }
-   *[hours] Vence ya, { $hours } h pasadas
+   *[hours] Vence ya, { $hours } h de más
   }
 due-forecast = A este ritmo de vuelo, hacia el { $at }; cuatro de cada cinco veces, entre el { $low } y el { $high }.
 component-time = { $hours } h, { $flights ->
@@ -349,7 +349,7 @@ says-machine = { $name }, motor { $engine }, { $hours } h, { $flights ->
 says-rectified = Arreglado: { $how }
 says-correction = { $title } debe decir «{ $words }»: { $reason }
 says-limit = { $band }: de { $low } a { $high }; { $document }, { $page }.
-signature-good = La firma es buena: esto es lo que se firmó.
+signature-good = La firma es válida: esto es lo que se firmó.
 signature-bad = La firma no encaja: el registro se alteró, o lo firmó otra persona.
 signature-unknown-key = Nada aquí dice de quién es esta clave.
 signature-revoked = Firmado después de anularse la clave.
@@ -502,6 +502,8 @@ fault-reading-behind = La lectura del cuentahoras queda por detrás de lo conoci
     .hint = Léelo otra vez. Si las horas conocidas son falsas, describe de nuevo el paramotor con las correctas.
 fault-time-too-much = No pueden ser más de { $hours } horas o { $flights } vuelos de una vez.
     .hint = Introduce lo funcionado y volado desde la última anotación, día por día.
+fault-fuel-burned = Ese no puede ser el combustible que se gastó en ese tiempo.
+    .hint = Da el combustible gastado, en litros o galones, con las horas de motor en que se gastó; o déjalo fuera.
 fault-nothing-logged = No se introdujo nada.
     .hint = Introduce horas, vuelos, un depósito gastado o la lectura del cuentahoras.
 fault-log-signed = No hay ninguna anotación que espere todavía una firma.

@@ -177,11 +177,11 @@ band-gear-play = Holgura de engranajes en la punta de pala
 caution-cold-engine = Aprieta al par solo con el motor frío, en la unidad de la llave: libras-pulgada no son libras-pie. Nunca un poco más.
 caution-seal-renewed = Una unión que rezumó se abre, se mira por dentro y se renueva: no basta con apretarla.
 caution-daylight = Juzga el color a la luz del día: lámparas y pantallas lo tiñen.
-caution-compression-turning = Interruptor de paro en parada, cable de bujía a masa, nadie al alcance de la hélice: al girar a mano el cigüeñal, el motor todavía puede dar fuego.
+caution-compression-turning = Interruptor de paro en parada, cable de bujía a masa, nadie al alcance de la hélice: al girar a mano el cigüeñal, el motor todavía puede encender.
 caution-spring-flies = Un muelle estirado sale volando: ojos protegidos, y nunca tires de él con los dedos.
 caution-strike-inside = Lo que un golpe dobló por dentro se ve tarde y falla de repente. El manual del fabricante dice qué hay que abrir y medir; el titular de una licencia, donde las normas lo pidan.
 caution-direction-without-propeller = Prueba el sentido de giro con la hélice quitada: un motor que gira al revés empuja contra ti.
-caution-wound-back = Devuelve la llave dinamométrica a su marca más baja. Lo que queda olvidado da con la hélice.
+caution-wound-back = Devuelve la llave dinamométrica a su marca más baja. Lo que queda olvidado acaba en la hélice.
 
 ## Plug
 
@@ -250,10 +250,10 @@ point-after-base-seal = Junta de la base y sus caras
     .old = Junta vieja otra vez
 
 point-after-bore = Camisa y pistón, lado del escape
-    .good = Parejos y lisos todo alrededor, segmento libre en su ranura.
+    .good = Uniformes y lisos todo alrededor, segmento libre en su ranura.
     .why = El calor raya primero el lado del escape; desde ahí se gripa.
     .bad = Rayas a lo largo, bordes fundidos, un segmento pegado o roto.
-    .even = Parejos, segmento libre
+    .even = Uniformes, segmento libre
     .brown = Mancha marrón bajo el segmento
     .scored = Rayado, fundido, segmento pegado
 
@@ -292,7 +292,7 @@ point-after-exhaust-stub = Codo de escape y su junta
     .good = Junta nueva, tuercas apretadas por igual, ninguna rosca arrancada.
     .why = El gas caliente junto al cilindro lo calienta y quema lo que encuentra.
     .bad = La junta vieja puesta otra vez, hollín, falta una tuerca.
-    .new = Junta nueva, apriete parejo
+    .new = Junta nueva, apriete igual
     .stud-worn = Apretado, espárrago gastado
     .old = Junta vieja, hollín o flojo
 
@@ -315,7 +315,7 @@ point-after-throttle-slide = Gas, de cerrado a fondo
     .sticks = Se atasca, engancha o cuelga
 
 point-after-carburettor-bowl = Tapas y purgas del carburador
-    .good = Tapas parejas, tornillos puestos, seco tras un minuto con combustible dentro.
+    .good = Tapas bien asentadas, tornillos puestos, seco tras un minuto con combustible dentro.
     .why = El combustible que gotea cae sobre el escape.
     .bad = Mojado en una tapa, falta un tornillo, una junta salida.
     .dry = Seco, tornillos puestos
@@ -334,7 +334,7 @@ point-after-intake-joint = Admisión en el cárter
     .good = Junta nueva, tornillos apretados por igual, sin hueco todo alrededor.
     .why = El aire que entra aquí deja el motor pobre y caliente.
     .bad = La junta vieja puesta otra vez, un hueco, un tornillo flojo.
-    .new = Junta nueva, pareja alrededor
+    .new = Junta nueva, igual alrededor
     .old = Junta vieja otra vez
     .gap = Hueco, o tornillo flojo
 
@@ -374,7 +374,7 @@ point-after-belt-adjuster = Tensor de la correa, bloqueado
 point-after-gear-play = Holgura de engranajes, en la punta de pala
     .good = Movida con suavidad contra el cigüeñal, la punta se mueve dentro del margen.
     .why = Una holgura que crece delata dientes o rodamientos gastados.
-    .bad = Más que el margen, o un punto duro y arenoso.
+    .bad = Más que el margen, o un punto duro y áspero.
 
 point-after-gear-cover = Tapa de la caja reductora, junta, tornillos
     .good = Junta nueva, caras limpias, tornillos apretados por igual y con marca de pintura.
@@ -467,7 +467,7 @@ point-after-motor-direction = En qué sentido gira el motor
 
 point-after-tools-counted = Herramientas, trapos, piezas viejas
     .good = Contadas: todas de vuelta en su sitio, lumbreras sin trapos, llave destensada.
-    .why = Lo que se deja atrás da con la hélice o pasa por dentro del motor.
+    .why = Lo que se deja atrás acaba en la hélice o pasa por dentro del motor.
     .bad = Falta una: nadie arranca el motor hasta que aparezca.
     .all-back = Todas en su sitio
     .one-missing = Falta una

@@ -815,8 +815,8 @@ anew = Seguir al servidor de nuevo
 anew-what = Olvida todo lo que dijo el servidor, y lee su historial desde el principio en la próxima sincronización. Tus propios registros quedan. Hazlo solo después de que la escuela haya dicho por qué.
 anew-do = Olvidar lo que dijo
 refused = Líneas no aceptadas
-refused-none = Cada línea que llegó era un registro bueno.
-refused-what = El servidor entregó estas líneas, y no son registros buenos. No cuentan para nada.
+refused-none = Cada línea que llegó era un registro válido.
+refused-what = El servidor entregó estas líneas, y no son registros válidos. No cuentan para nada.
 refused-line = La línea tal como llegó
 refused-away = Apartarla
 
@@ -873,7 +873,7 @@ draft-signed = Firmado, y enviado a la escuela
 ## Taking records in, and giving all away
 
 take-in = Incorporar
-take-in-what = Los registros buenos de este archivo entran en este dispositivo, junto a lo que ya hay. Aquí no se cambia nada.
+take-in-what = Los registros válidos de este archivo entran en este dispositivo, junto a lo que ya hay. Aquí no se cambia nada.
 take-in-do = Incorporar sus registros
 take-in-busy = Incorporando…
 take-in-known = { $count ->
