@@ -358,9 +358,9 @@ signature-not-checked = Nadie ha comprobado la firma.
 ## Verifying a file
 
 verify-good = { $records ->
-    [one] El único registro está tal como se firmó
-   *[other] Los { $records } registros están tal como se firmaron
-  }, y entre ellos no falta ninguno.
+    [one] El único registro está tal como se firmó, y no falta ninguno.
+   *[other] Los { $records } registros están tal como se firmaron, y entre ellos no falta ninguno.
+  }
 verify-bad = { $faults ->
     [one] Un fallo
    *[other] { $faults } fallos
@@ -516,7 +516,7 @@ fault-deferral-passed = Ese límite ya ha pasado (ahora { $hours } h, { $flights
     .hint = Introduce uno que esté por delante.
 fault-not-entitled-owner = Solo la persona que dio de alta este paramotor puede dejar que un defecto espere.
     .hint = Pregunta a su dueño, o arregla el defecto.
-fault-not-entitled = Este paramotor está bajo { $school ->
+fault-not-entitled = Este paramotor está en { $school ->
     [empty] una escuela que este dispositivo no conoce
    *[other] { $school }
   }. { $role ->
