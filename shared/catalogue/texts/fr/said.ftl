@@ -18,6 +18,8 @@ day = { $day ->
    *[12] décembre
   } { $year }
 
+decimal-mark = ,
+
 ## Cautions that hold always
 
 always-1 = Le champ de l’hélice est une zone dangereuse : capuchon de bougie retiré (électrique : batterie de vol débranchée) et coupe-circuit sur arrêt avant d’approcher une main de l’hélice.
@@ -185,11 +187,11 @@ torque-why = Un serrage inégal laisse entrer de l’air ; un tour de trop arr
 torque-spread = { $tool } : avec ses ±{ $deviation } %, cela fait { $low } à { $high } à l’écrou.
 torque-done = Réglage { $setting } avec { $tool } ; huitièmes de tour avant le déclic : { $eighths }
 torque-done-watch = Réglage { $setting } avec { $tool } ; huitièmes de tour avant le déclic : { $eighths }. { $watch }
-torque-borne = Un goujon { $thread } de classe { $class } est alors tendu à { $low } à { $high } kN, au plus { $percent } % de ce qui le fait céder ; le filetage dans le métal tendre supporte { $margin } fois cette force. { $confirmed ->
+torque-borne = Un goujon { $thread } de classe { $class } est alors tendu par { $low } à { $high } kN, au plus { $percent } % de ce qui le fait céder ; le filetage dans le métal tendre supporte { $margin } fois cette force. { $confirmed ->
     [yes] {""}
    *[no] (Ces valeurs ne sont pas confirmées.)
   }
-torque-not-borne = Un goujon { $thread } de classe { $class } serait tendu à { $low } à { $high } kN, jusqu’à { $percent } % de ce qui le fait céder ; le filetage dans le métal tendre supporte { $margin } fois cette force. C’est trop pour cet assemblage. { $confirmed ->
+torque-not-borne = Un goujon { $thread } de classe { $class } serait tendu par { $low } à { $high } kN, jusqu’à { $percent } % de ce qui le fait céder ; le filetage dans le métal tendre supporte { $margin } fois cette force. C’est trop pour cet assemblage. { $confirmed ->
     [yes] {""}
    *[no] (Ces valeurs ne sont pas confirmées.)
   }
@@ -381,10 +383,10 @@ verify-revoked-key = Ligne { $line }, enregistrement { $record } : signé par 
     .hint = Ne vous y fiez pas : quelqu’un se sert peut-être d’un appareil perdu.
 verify-malformed = Ligne { $line }, enregistrement { $record } : il dit ce qu’un enregistrement du genre « { $kind } » ne peut pas dire ({ $why }).
     .hint = Ne vous y fiez pas. Le programme de son auteur est peut-être défectueux.
-verify-missing-record = Appareil { $device } : { $from ->
-    [one] l’enregistrement { $from }
-   *[other] l’enregistrement { $from }
-  } à { $to } de sa chaîne sur cette machine manque dans le fichier.
+verify-missing-record = Appareil { $device } : il manque dans le fichier, de sa chaîne sur cette machine, { $from ->
+    [one] du numéro { $from }
+   *[other] du numéro { $from }
+  } au numéro { $to }.
     .hint = Demandez à l’expéditeur le fichier entier : quelque chose a été omis.
 verify-broken-chain = Ligne { $line }, enregistrement { $record } : il ne fait pas suite à l’enregistrement précédent.
     .hint = Un enregistrement a été mis à la place d’un autre. Demandez le fichier entier au détenteur de l’appareil { $device }.
