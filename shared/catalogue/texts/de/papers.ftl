@@ -33,7 +33,7 @@ paper-outcome-watch = Nichts wurde gefunden, das die Maschine am Boden hält. { 
 paper-outcome-unserviceable = Nicht flugklar: { $unserviceable ->
     [one] Ein Punkt wurde
    *[other] { $unserviceable } Punkte wurden
-  } unbrauchbar gefunden{ $watch ->
+  } für unbrauchbar befunden{ $watch ->
     [0] .
     [one] , und einer ist zu beobachten.
    *[other] , und { $watch } sind zu beobachten.
@@ -41,7 +41,7 @@ paper-outcome-unserviceable = Nicht flugklar: { $unserviceable ->
 paper-outcome-missed = Nicht vollständig: Punkte, die die Liste verlangt, wurden nicht angesehen.
 paper-outcome-released = Freigegeben: Die Kontrollen dieser Arbeit sind vollständig.
 paper-outcome-open = Nicht freigegeben. { $lacks }
-paper-wanting = Mangelhaft gefunden
+paper-wanting = Für mangelhaft befunden
 paper-open = Offen an dieser Maschine am { $day }
 paper-nothing-open = Nichts ist offen.
 paper-findings = Was angesehen und was gesehen wurde
@@ -49,8 +49,8 @@ paper-points-left = Nicht angesehen
 paper-left = Ausgelassen
 paper-left-must = Ausgelassen, obwohl die Liste es verlangt
 paper-interruptions = Unterbrechungen, und rasch übergangene Punkte
-paper-no-interruptions = Keine: Kein Punkt wurde noch einmal gefragt, und keiner wurde viel schneller beantwortet, als Hinsehen dauert.
-paper-stepped-back = { $at }: { $minutes } min weg, deshalb wurden noch einmal gefragt: { $titles }.
+paper-no-interruptions = Keine: Kein Punkt wurde noch einmal abgefragt, und keiner wurde viel schneller beantwortet, als Hinsehen dauert.
+paper-stepped-back = { $at }: { $minutes } min weg, deshalb wurden noch einmal abgefragt: { $titles }.
 paper-hurried = { $points ->
     [one] Ein Punkt wurde
    *[other] { $points } Punkte wurden
@@ -104,7 +104,7 @@ paper-list-after = Die Liste nach der Arbeit
 paper-second-look = Zweitkontrolle durch eine andere Person
 paper-looked-by = { $person }, { $at }
 paper-joint-good = Wie es sein soll
-paper-joint-wanting = Mangelhaft gefunden
+paper-joint-wanting = Für mangelhaft befunden
 paper-no-second-look = Niemand hat eine Zweitkontrolle unterschrieben.
 
 paper-statement = Erklärung und Unterschriften

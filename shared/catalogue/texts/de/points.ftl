@@ -60,7 +60,7 @@ point-site = Startplatz und Luftraum
     .tight = Eng, oder mit Auflagen
     .closed = Verstellt, zu oder unbekannt
 
-point-papers = Lizenz, Versicherung und andere Papiere
+point-papers = Lizenz, Versicherung, andere Papiere
     .good = Alles, was die Vorschriften verlangen, ist dabei und gültig.
     .why = Nach einem Unfall werden diese Daten zuerst gelesen.
     .bad = Eines fehlt oder ist abgelaufen.
@@ -127,7 +127,7 @@ point-arms-and-straps = Arme und ihre Sicherungsgurte
     .bent = Krumm, Riss, Gurt offen
     .without = Rahmen ohne Arme
 
-point-frame-joints = Rahmenrohre, Schweißnähte, Steckstellen
+point-frame-joints = Rohre, Schweißnähte, Steckstellen
     .good = Gerade und ohne Riss, jede Steckstelle ganz zusammen, mit Stift oder Klammer.
     .why = Risse beginnen an Schweißnähten und Löchern, und Rütteln lässt sie wachsen.
     .bad = Verbogen, ein Riss oder eine Rostlinie an einer Naht, ein Stift oder eine Klammer fehlt.
@@ -242,7 +242,7 @@ point-fuel-line = Kraftstoffleitung und ihre Enden
 
 point-fuel-filter = Kraftstofffilter und Pumpball
     .good = Filter sauber; der Pumpball, falls vorhanden, fest und ohne Riss.
-    .why = Schmutz oder Luft hier sperrt den Kraftstoff, wenn du steigst.
+    .why = Schmutz oder Luft hier nimmt dem Motor den Kraftstoff, wenn du steigst.
     .bad = Dunkler Filter, Blasen, die immer wieder kommen, ein weicher oder rissiger Pumpball.
     .clear = Sauber, blasenfrei
     .specks = Ein paar Krümel
@@ -554,7 +554,7 @@ point-cage-net = Netz, jede Schnur
 
 point-lines-free = Leinen, frei vom Tuch zum Tragegurt
     .good = Jede Leinenebene läuft frei; Tragegurte unverdreht, Bremsleinen außen.
-    .why = Eine einzige hängende Leine kann den Schirm in den Boden drehen.
+    .why = Eine einzige verhängte Leine kann den Schirm in den Boden drehen.
     .bad = Ein Knoten, Verdreher oder Zweig, oder eine Leine um ein Flügelende geschlungen.
     .free = Frei von Ende zu Ende
     .caught = Knoten, Dreher, Zweig, Schlinge

@@ -15,6 +15,8 @@ day = { $day }. { $month ->
    *[12] Dezember
   } { $year }
 
+decimal-mark = ,
+
 ## Cautions that hold always
 
 always-1 = Der Propellerkreis ist Gefahrenbereich: Kerzenstecker ab (elektrisch: Flugakku getrennt) und Stoppschalter auf Stopp, bevor eine Hand in die Nähe des Propellers kommt.
@@ -114,7 +116,7 @@ clears-job-ready = Alles ist da: Gib sie frei.
 lack-inspection = Die Liste nach der Arbeit hat noch niemand unterschrieben.
 lack-points = Nach der Arbeit nicht angesehen: { $titles }.
 lack-points-other = Die unterschriebene Liste nach der Arbeit enthält nicht alle Punkte der Arbeit.
-lack-found = Nach der Arbeit wurde etwas unbrauchbar gefunden.
+lack-found = Nach der Arbeit wurde etwas Unbrauchbares gefunden.
 lack-second-look = Eine andere Person hat es noch nicht angesehen: { $joint }.
 lack-wanting = Die zweite Person fand es mangelhaft: { $joint }.
 reason-first-flight = Erster Flug nach der Arbeit ({ $title }): Bleib in Platznähe und hoch genug, um ohne Motor zu landen.
@@ -169,11 +171,11 @@ last-time = Letztes Mal: { $words }, bei { $hours } h.
 stepped-back = Du warst { $minutes } min weg, deshalb { $points ->
     [one] wird der letzte Punkt
    *[other] werden die letzten { $points } Punkte
-  } noch einmal gefragt.
+  } noch einmal abgefragt.
 stepped-back-day = Diese Liste wurde an einem anderen Tag begonnen, deshalb { $points ->
     [one] wird ihr Punkt
    *[other] werden ihre { $points } Punkte
-  } noch einmal gefragt: Niemand weiß, was die Nacht getan hat.
+  } noch einmal abgefragt: Niemand weiß, was die Nacht getan hat.
 caution-cold-wrench = Nur bei kaltem Motor. Kleine Gewinde in weichem Metall: Beim Klick ist Schluss, niemals ein bisschen mehr. Danach den Schlüssel entspannen.
 torque-title = { $joint }: anziehen
 torque-good = Jede Mutter klickt, in der gezeigten Reihenfolge, und dreht sich etwa so weit wie die anderen.
@@ -518,7 +520,7 @@ fault-not-entitled-owner = Nur wer diese Maschine angelegt hat, darf einen Mange
     .hint = Frag den Halter; oder behebe den Mangel.
 fault-not-entitled = Diese Maschine ist { $school ->
     [empty] einer Schule unterstellt, die dieses Gerät nicht kennt
-   *[other] { $school } unterstellt
+   *[other] der Schule { $school } unterstellt
   }. { $role ->
     [none] Wer dort kein Mitglied ist, darf
     [role-viewer] Ein Leser dort darf
@@ -532,7 +534,7 @@ fault-not-entitled = Diese Maschine ist { $school ->
     [defer] ihre Mängel nicht warten lassen
    *[publish] keine Listen veröffentlichen
   }.
-    .hint = Frag einen Fluglehrer der Schule. Was du mangelhaft gefunden hast, kannst du jederzeit unterschreiben.
+    .hint = Frag einen Fluglehrer der Schule. Einen Mangel, den du gefunden hast, kannst du jederzeit unterschreiben.
 fault-day = „{ $day }“ ist kein Tag.
     .hint = Schreib ihn so: 2026-05-02.
 fault-due-title = Was fällig wird, braucht einen Titel von bis zu 120 Buchstaben.
