@@ -33,7 +33,7 @@ wall-beside = Neben den Maschinen
 wall-second = Zweitkontrollen ({ $count })
 wall-prepared = Vorbereitet, nicht unterschrieben ({ $count })
 wall-publish = Liste veröffentlichen
-wall-live-coming = Verbindet…
+wall-live-coming = Verbindet …
 wall-live-live = Live seit { $time }
 wall-live-lost = Verbindung um { $time } verloren. Was du siehst, ist von da; es wird weiter versucht.
 wall-counts = Wie viele wovon; drück darauf, um nur diese zu zeigen
@@ -63,7 +63,7 @@ wall-open = Offen
 wall-happened = Verlauf
 wall-job = Arbeit nicht freigegeben
 wall-second-code = Code zur Zweitkontrolle
-wall-defer = Darf warten…
+wall-defer = Darf warten …
 wall-to-machine = Zur Maschine
 wall-left = { $count ->
     [one] Ein Punkt, den niemand angesehen hat

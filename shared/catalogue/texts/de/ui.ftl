@@ -11,7 +11,7 @@ code-open-another = Anderen Code öffnen
 
 ## Waiting and faults
 
-waiting = Einen Moment…
+waiting = Einen Moment …
 waiting-failed = Das war nicht zu zeigen
 try-again = Noch einmal
 close = Schließen
@@ -33,7 +33,7 @@ first-title = Sieh hin, bevor du startest
 first-what = Mach vor dem Flug den Rundgang um deine Maschine, Punkt für Punkt, und unterschreib, was du gesehen hast. Alles bleibt auf diesem Gerät und geht ohne Netz.
 first-name = Dein Name, wie du unterschreibst
 first-begin = Schlüssel anlegen und beginnen
-first-busy = Der Schlüssel entsteht…
+first-busy = Der Schlüssel entsteht …
 pin-choose = Wähl eine PIN
 pin-hint = Mindestens sechs Ziffern. Sie schützt den Schlüssel, der unterschreibt; vergisst du sie, kann niemand sie dir sagen.
 pin-twice = Dieselbe PIN noch einmal
@@ -148,7 +148,7 @@ sign-hold = Zum Unterschreiben halten
 sign-plain = Unterschreiben ohne Halten
 sign-title = Unterschreib, was du gesehen hast
 sign-now = Unterschreiben
-sign-busy = Wird unterschrieben…
+sign-busy = Wird unterschrieben …
 sign-not-yet = Noch nicht
 put-aside = Beiseitelegen
 verdict-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h
@@ -241,7 +241,7 @@ verify-what = Jemand hat dir die Einträge einer Maschine gegeben? Hier siehst d
 verify-choose = Datei wählen
 verify-paste = Oder ihren Text einfügen
 verify-check = Prüfen
-verify-busy = Wird geprüft…
+verify-busy = Wird geprüft …
 verify-records = { $count ->
     [one] Ein Eintrag
    *[other] { $count } Einträge
@@ -470,7 +470,7 @@ code-no-camera = Die Kamera lässt sich hier nicht benutzen.
 code-no-camera-hint = Erlaub sie in den Einstellungen des Geräts, oder wähl ein Bild des Codes, oder füg seinen Text ein.
 code-picture = Bild des Codes wählen
 code-text = Oder seinen Text einfügen
-code-busy = Wird gelesen…
+code-busy = Wird gelesen …
 code-copy = Als Text kopieren
 code-copied = Kopiert.
 code-not-copied = Es ließ sich nicht kopieren. Öffne den Text darunter und kopier ihn von Hand.
@@ -631,7 +631,7 @@ address = Adresse des Servers
 address-hint = Wie die Schule sie nennt. Sie beginnt mit https://
 address-what = Der Server zeigt zuerst seine Schule. Nichts wird gesendet oder unterschrieben, bevor du verglichen hast.
 address-look = Nachsehen, wer dort ist
-address-busy = Wird gefragt…
+address-busy = Wird gefragt …
 address-says = Ein Server nennt als seine Schule
 address-root = Ihr Stammgerät hat { $name }.
 address-compare = Der Code der Schule
@@ -788,7 +788,7 @@ sync-stuck = { $count ->
    *[other] { $count } abgelehnt
   }
 sync-now = Jetzt abgleichen
-sync-busy = Wird abgeglichen…
+sync-busy = Wird abgeglichen …
 stuck = { $count ->
     [one] Ein Eintrag, den der Server nicht annahm
    *[other] { $count } Einträge, die der Server nicht annahm
@@ -802,7 +802,7 @@ truth-what = { $count ->
    *[other] Dieses Gerät hat das unterschriebene Wort des Servers für { $count } Einträge, jeden an seinem Platz. Keiner lässt sich unbemerkt weglassen oder ändern.
   }
 truth-check = Alles prüfen
-truth-busy = Wird geprüft…
+truth-busy = Wird geprüft …
 truth-proof = Der Beweis
 truth-root = Wurzel des Baums darüber
 truth-signed = Das unterschriebene Wort des Servers
@@ -875,7 +875,7 @@ draft-signed = Unterschrieben und an die Schule gesendet
 take-in = Einlesen
 take-in-what = Die guten Einträge dieser Datei kommen in dieses Gerät, neben die vorhandenen. Hier wird nichts geändert.
 take-in-do = Einträge einlesen
-take-in-busy = Wird eingelesen…
+take-in-busy = Wird eingelesen …
 take-in-known = { $count ->
     [one] Einer war schon hier.
    *[other] { $count } waren schon hier.
