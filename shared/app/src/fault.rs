@@ -35,6 +35,13 @@ impl Fault {
         Self { kind, said: Said::new(format!("fault-{kind}")) }
     }
 
+    /// With figures, such as `12.5 N·m`.
+    #[must_use]
+    pub fn figures(mut self, name: &str, value: impl ToString) -> Self {
+        self.said = self.said.figures(name, value);
+        self
+    }
+
     /// With words that its message speaks of.
     #[must_use]
     pub fn text(mut self, name: &str, value: impl ToString) -> Self {

@@ -26,5 +26,6 @@ pub use catalogue::{Catalogue, EMBEDDED};
 pub use fault::{Fault, FaultView};
 pub use house::{App, show};
 pub use platform::{Keychain, Platform};
+pub use texts::FALLBACK;
 pub use usecases::school::{Request, Send as DeskSend, SyncStep};
 pub use validate::{FileKind, schemas, validate_embedded, validate_files};

@@ -1,5 +1,6 @@
 //! The units that a person reads and types in. What was typed is kept as it was typed.
 
+use witnessmark_core::list::{ResolvedBand, Sourced};
 use witnessmark_core::units::{Quantity, Unit};
 use witnessmark_store::Tx;
 
@@ -61,6 +62,47 @@ impl UnitChoice {
 }
 
 impl House {
+    /// A quantity as the person reads it: in their unit, with their language's decimal mark. What was
+    /// turned into another unit has four digits that count.
+    pub(crate) fn shown(&self, quantity: Quantity) -> String {
+        let own = self.units.of(quantity);
+        let told =
+            if own.unit == quantity.unit { own } else { Quantity::new(four_digits(own.value), own.unit) };
+        self.figures(&told.to_string())
+    }
+
+    /// A quantity as it was stated, and in the person's unit where that is another.
+    pub(crate) fn shown_both(&self, quantity: Quantity) -> String {
+        let stated = self.figures(&quantity.to_string());
+        match self.units.instead_of(quantity.unit) == quantity.unit {
+            true => stated,
+            false => format!("{stated} ({})", self.shown(quantity)),
+        }
+    }
+
+    /// A band as the data sheet has it, and in the person's unit where that is another.
+    pub(crate) fn band_words(&self, band: &ResolvedBand) -> String {
+        let stated = self.figures(&band.to_string());
+        let own = |end: &Option<Sourced>| {
+            end.clone().map(|end| match end.quantity().map(|quantity| self.units.of(quantity)) {
+                Some(own) => Sourced { value: Some(four_digits(own.value)), unit: own.unit, ..end },
+                None => end,
+            })
+        };
+        match band.has_number() && self.units.instead_of(band.unit()) != band.unit() {
+            true => {
+                let own = ResolvedBand { low: own(&band.low), high: own(&band.high), ..band.clone() };
+                format!("{stated} ({})", self.figures(&own.to_string()))
+            }
+            false => stated,
+        }
+    }
+
+    /// Figures with the language's decimal mark.
+    pub(crate) fn figures(&self, figures: &str) -> String {
+        self.catalogue.texts.figures(&self.language, figures)
+    }
+
     /// All units of a kind, this one first.
     pub(crate) fn units_from(&self, first: Unit) -> Vec<UnitView> {
         let others = Unit::ALL.iter().copied().filter(|u| *u != first && u.dimension() == first.dimension());
@@ -78,5 +120,19 @@ impl House {
             units.insert(1.min(units.len()), one);
         }
         units
+    }
+}
+
+/// Rounded to four digits that count.
+fn four_digits(value: f64) -> f64 {
+    if value == 0.0 || !value.is_finite() {
+        return value;
+    }
+    let step = 10f64.powi(value.abs().log10().floor() as i32 - 3);
+    // By division where the step is a fraction: 0.1 is none in binary.
+    if step < 1.0 {
+        (value * step.recip().round()).round() / step.recip().round()
+    } else {
+        (value / step).round() * step
     }
 }

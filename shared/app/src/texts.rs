@@ -59,6 +59,12 @@ impl Texts {
                 fault(at.map_or(1, |at| at + 1), format!("the message `{twice}` is there already"))
             })?;
         }
+        for bundle in languages.values_mut().filter(|bundle| comma_marks(bundle)) {
+            bundle.set_formatter(Some(|value, _| match value {
+                FluentValue::Number(number) => Some(with_comma(&number.as_string())),
+                _ => None,
+            }));
+        }
         Ok(Self { languages })
     }
 
@@ -93,6 +99,7 @@ impl Texts {
         for (name, arg) in args {
             let value = match arg {
                 Arg::Text(text) => FluentValue::from(text.as_str()),
+                Arg::Figures(text) => FluentValue::from(self.figures(language, text)),
                 Arg::Number(number) => FluentValue::from(*number),
                 Arg::Date(day) => FluentValue::String(Cow::Owned(self.day(language, *day))),
             };
@@ -103,11 +110,19 @@ impl Texts {
         bundle.format_pattern(pattern, Some(&values), &mut faults).into_owned()
     }
 
+    /// Figures as the language writes them: with its decimal mark.
+    pub fn figures(&self, language: &str, figures: &str) -> String {
+        match self.languages.get(language).is_some_and(comma_marks) {
+            true => with_comma(figures),
+            false => figures.to_owned(),
+        }
+    }
+
     /// A day as the language writes it.
     pub fn day(&self, language: &str, day: NaiveDate) -> String {
         let args = BTreeMap::from([
-            ("day".to_owned(), Arg::Text(day.day().to_string())),
-            // As a number: the message chooses the month by it.
+            // As numbers: a message chooses its words by them.
+            ("day".to_owned(), Arg::Number(day.day().into())),
             ("month".to_owned(), Arg::Number(day.month().into())),
             ("year".to_owned(), Arg::Text(day.year().to_string())),
         ]);
@@ -121,4 +136,24 @@ impl Texts {
             Some(name) => message.get_attribute(name).map(|attribute| attribute.value()),
         }
     }
+}
+
+/// Whether a language writes decimals with a comma: its texts say so.
+fn comma_marks(bundle: &FluentBundle<FluentResource>) -> bool {
+    let mark = bundle.get_message("decimal-mark").and_then(|message| message.value());
+    mark.is_some_and(|mark| bundle.format_pattern(mark, None, &mut Vec::new()) == ",")
+}
+
+/// Points between digits become commas; others, as in an abbreviation, stay.
+fn with_comma(figures: &str) -> String {
+    let mut before = ' ';
+    let mut letters = figures.chars().peekable();
+    let mut written = String::with_capacity(figures.len());
+    while let Some(letter) = letters.next() {
+        let decimal =
+            letter == '.' && before.is_ascii_digit() && letters.peek().is_some_and(char::is_ascii_digit);
+        written.push(if decimal { ',' } else { letter });
+        before = letter;
+    }
+    written
 }

@@ -4,14 +4,23 @@ use std::process::ExitCode;
 
 use clap::error::ErrorKind;
 use clap::{Command, CommandFactory, Parser};
-use witnessmark_app::{Catalogue, FaultView};
+use witnessmark_app::{Catalogue, FALLBACK, FaultView};
 use witnessmark_core::said::Said;
 
 use crate::args::Cli;
 use crate::told;
 
-/// The language of the help: it is shown before any data folder, and so any choice of language, is known.
-const LANGUAGE: &str = "en";
+/// The language of the help, as the environment has it: it is shown before any data folder, and so any
+/// choice of language, is known.
+fn language(catalogue: &Catalogue) -> String {
+    let set = ["LC_ALL", "LC_MESSAGES", "LANG"]
+        .iter()
+        .find_map(|name| std::env::var(name).ok().filter(|value| !value.is_empty()));
+    let wanted = set.unwrap_or_default();
+    let wanted = wanted.split(['_', '.', '@']).next().unwrap_or_default();
+    let mut known = catalogue.texts.languages();
+    known.find(|language| *language == wanted).unwrap_or(FALLBACK).to_owned()
+}
 
 /// Reads the command line; help and faults of usage are told here.
 pub fn parse() -> Result<Cli, ExitCode> {
@@ -40,7 +49,7 @@ pub fn parse() -> Result<Cli, ExitCode> {
 /// Parses once more with the words put in: they cost a reading of the texts, which only help needs.
 fn show_help() -> ExitCode {
     let dressed = match Catalogue::embedded() {
-        Ok(catalogue) => dress(Cli::command(), "help", &catalogue),
+        Ok(catalogue) => dress(Cli::command(), "help", &language(&catalogue), &catalogue),
         Err(_) => Cli::command(),
     };
     match dressed.try_get_matches() {
@@ -53,8 +62,8 @@ fn show_help() -> ExitCode {
 }
 
 /// Puts the words in: `help-VERB` for a verb, `help-arg-NAME` for what follows it.
-pub fn dress(command: Command, id: &str, catalogue: &Catalogue) -> Command {
-    let say = |id: &str| catalogue.texts.say(LANGUAGE, &Said::new(id));
+pub fn dress(command: Command, id: &str, language: &str, catalogue: &Catalogue) -> Command {
+    let say = |id: &str| catalogue.texts.say(language, &Said::new(id));
     let verbs: Vec<String> = command.get_subcommands().map(|verb| verb.get_name().to_owned()).collect();
     let mut command = command.about(say(id)).mut_args(|arg| {
         let words = say(&format!("help-arg-{}", arg.get_id().as_str().replace('_', "-")));
@@ -62,7 +71,7 @@ pub fn dress(command: Command, id: &str, catalogue: &Catalogue) -> Command {
     });
     for verb in verbs {
         let id = format!("{id}-{verb}");
-        command = command.mut_subcommand(verb, |verb| dress(verb, &id, catalogue));
+        command = command.mut_subcommand(verb, |verb| dress(verb, &id, language, catalogue));
     }
     command
 }

@@ -12,6 +12,8 @@ use serde::{Deserialize, Serialize};
 pub enum Arg {
     /// Words as they stand.
     Text(String),
+    /// Figures and units as they stand, but for the decimal mark, which is the language's.
+    Figures(String),
     /// A number, written and counted as the language does.
     Number(f64),
     /// A day, written as the language does.
@@ -37,6 +39,12 @@ impl Said {
     #[must_use]
     pub fn text(self, name: &str, value: impl ToString) -> Self {
         self.arg(name, Arg::Text(value.to_string()))
+    }
+
+    /// With figures, such as `12.5 N·m`.
+    #[must_use]
+    pub fn figures(self, name: &str, value: impl ToString) -> Self {
+        self.arg(name, Arg::Figures(value.to_string()))
     }
 
     /// With a number.

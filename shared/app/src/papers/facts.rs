@@ -65,7 +65,7 @@ impl House {
                 let day = body.until_date.map(|day| Said::new("deferred-date").date("day", day));
                 let hours = body
                     .until_hours
-                    .map(|hours| Said::new("deferred-hours").text("hours", format!("{hours:.1}")));
+                    .map(|hours| Said::new("deferred-hours").figures("hours", format!("{hours:.1}")));
                 let flights = body.until_flights.map(|n| Said::new("deferred-flights").number("flights", n));
                 let until = [hours, flights, day].into_iter().flatten().map(|said| self.say(&said));
                 let note = until.collect::<Vec<_>>().join(" ");

@@ -68,13 +68,13 @@ impl Telling<'_> {
             let eighths: Vec<String> = torque.eighths.iter().map(ToString::to_string).collect();
             let said = Said::new("paper-torque")
                 .text("tool", &torque.tool_name)
-                .text("setting", torque.setting)
-                .text("least", torque.least)
-                .text("most", torque.most)
+                .figures("setting", torque.setting)
+                .figures("least", torque.least)
+                .figures("most", torque.most)
                 .text("eighths", eighths.join(", "));
             notes.push(self.say(&said));
             if let Some(reading) = torque.reading {
-                notes.push(self.say(&Said::new("paper-reading").text("reading", reading)));
+                notes.push(self.say(&Said::new("paper-reading").figures("reading", reading)));
             }
             if let Some(because) = &torque.override_reason {
                 notes.push(self.say(&Said::new("paper-override").text("because", because)));

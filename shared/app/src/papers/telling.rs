@@ -121,7 +121,7 @@ impl<'a> Telling<'a> {
             let leading = open.leading()?;
             let since = Said::new("open-since")
                 .date("day", leading.at.date_naive())
-                .text("hours", format!("{:.1}", leading.hours))
+                .figures("hours", format!("{:.1}", leading.hours))
                 .text("person", self.by(&leading.device));
             let deferral = self.history.work.deferrals.get(&open.point).map(|(_, _, body)| body);
             let deferred = deferral.filter(|body| open.sightings.iter().any(|s| s.record == body.opened_by));
@@ -129,7 +129,7 @@ impl<'a> Telling<'a> {
                 let said = Said::new("says-deferred").text("condition", &body.condition);
                 let mut words = vec![self.say(&said.text("reason", &body.reason))];
                 words.extend(body.until_hours.map(|hours| {
-                    self.say(&Said::new("deferred-hours").text("hours", format!("{hours:.1}")))
+                    self.say(&Said::new("deferred-hours").figures("hours", format!("{hours:.1}")))
                 }));
                 words.extend(
                     body.until_flights.map(|n| self.say(&Said::new("deferred-flights").number("flights", n))),

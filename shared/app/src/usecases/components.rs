@@ -107,7 +107,7 @@ impl House {
                 own,
                 words: self.say(
                     &Said::new("component-time")
-                        .text("hours", format!("{:.1}", own.hours))
+                        .figures("hours", format!("{:.1}", own.hours))
                         .number("flights", own.flights),
                 ),
                 record: component.record.to_string(),

@@ -92,7 +92,7 @@ impl House {
             || body.until_date.is_some_and(|date| date < self.now().date_naive());
         if passed {
             return Err(Fault::new("deferral-passed")
-                .text("hours", format!("{:.1}", history.hours))
+                .figures("hours", format!("{:.1}", history.hours))
                 .number("flights", history.flights));
         }
         Ok(())

@@ -84,7 +84,7 @@ impl House {
             || form.done_flights > history.flights
             || form.done_on > today;
         if ahead || form.done_hours < 0.0 {
-            return Err(Fault::new("due-done-ahead").text("hours", format!("{:.1}", history.hours)));
+            return Err(Fault::new("due-done-ahead").figures("hours", format!("{:.1}", history.hours)));
         }
         let tanks = tanks_done(history, item, &form, &title);
         let done = Service { hours: form.done_hours, flights: form.done_flights, tanks };

@@ -212,7 +212,7 @@ impl House {
             since: self.say(
                 &Said::new("open-since")
                     .date("day", job.at.date_naive())
-                    .text("hours", format!("{:.1}", job.body.service.hours))
+                    .figures("hours", format!("{:.1}", job.body.service.hours))
                     .text("person", people.name(&job.device)),
             ),
             plan: plan.and_then(|plan| self.plan_view(history, &plan).ok()),

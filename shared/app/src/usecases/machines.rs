@@ -152,7 +152,7 @@ fn end(name: &str, sheet: &Option<Sourced>, given: Option<Quantity>) -> Result<O
         (Some(sheet), Some(given)) => {
             given.to(sheet.unit).map_err(|fault| Fault::new("unit").text("why", fault))?;
             if given.value < 0.0 && given.unit.dimension() != Unit::Celsius.dimension() {
-                return Err(Fault::new("number-negative").text("what", name));
+                return Err(Fault::new("limit-negative").text("end", name));
             }
             Ok(Some(given))
         }
@@ -298,7 +298,7 @@ impl House {
                 since: self.say(
                     &Said::new("open-since")
                         .date("day", leading.at.date_naive())
-                        .text("hours", format!("{:.1}", leading.hours))
+                        .figures("hours", format!("{:.1}", leading.hours))
                         .text("person", by),
                 ),
                 record: leading.record.to_string(),
@@ -347,7 +347,7 @@ impl House {
         let quantity = |end: &Option<Sourced>| end.as_ref().and_then(Sourced::quantity);
         LimitView {
             words: self.word(&format!("band-{}", band.name)),
-            value: band.to_string(),
+            value: self.band_words(band),
             low: quantity(&band.low),
             high: quantity(&band.high),
             has_low: band.low.is_some(),
@@ -360,6 +360,14 @@ impl House {
         }
     }
 
+    /// Why a value is unconfirmed: a data sheet says it in English; what sheets say often has words.
+    fn why_words(&self, why: &str) -> String {
+        let letters = |c: char| if c.is_ascii_alphanumeric() { c.to_ascii_lowercase() } else { ' ' };
+        let slug: String = why.chars().map(letters).collect();
+        let id = format!("why-{}", slug.split_whitespace().collect::<Vec<_>>().join("-"));
+        if self.catalogue.texts.has(&id, None) { self.word(&id) } else { why.to_owned() }
+    }
+
     /// Where a band is written, or that it is unconfirmed and why.
     pub(crate) fn source_words(&self, band: &ResolvedBand) -> String {
         let source = band.ends().find_map(|end| end.source.as_ref());
@@ -370,7 +378,7 @@ impl House {
             _ if !band.has_number() => self.word("source-missing"),
             _ => {
                 let why = band.ends().find_map(|end| end.unconfirmed.clone()).unwrap_or_default();
-                self.say(&Said::new("source-unconfirmed").text("why", why))
+                self.say(&Said::new("source-unconfirmed").text("why", self.why_words(&why)))
             }
         }
     }

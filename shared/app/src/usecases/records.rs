@@ -206,7 +206,7 @@ impl House {
             Body::Machine(machine) => Said::new("says-machine")
                 .text("name", &machine.name)
                 .text("engine", &machine.engine)
-                .text("hours", format!("{:.1}", machine.hours))
+                .figures("hours", format!("{:.1}", machine.hours))
                 .number("flights", machine.flights),
             Body::Rectified(body) => Said::new("says-rectified").text("how", &body.how),
             Body::Correction(body) => Said::new("says-correction")
@@ -215,15 +215,15 @@ impl House {
                 .text("reason", &body.reason),
             Body::LimitConfirmed(body) => Said::new("says-limit")
                 .text("band", self.word(&format!("band-{}", body.band)))
-                .text("low", body.low.map(|q| q.to_string()).unwrap_or_else(|| "–".into()))
-                .text("high", body.high.map(|q| q.to_string()).unwrap_or_else(|| "–".into()))
+                .figures("low", body.low.map(|q| q.to_string()).unwrap_or_else(|| "–".into()))
+                .figures("high", body.high.map(|q| q.to_string()).unwrap_or_else(|| "–".into()))
                 .text("document", &body.document)
                 .text("page", &body.page),
             Body::TimeLogged(body) => Said::new("says-time")
-                .text("hours", format!("{:.1}", body.added.hours))
+                .figures("hours", format!("{:.1}", body.added.hours))
                 .number("flights", body.added.flights)
                 .number("tanks", body.added.tanks)
-                .text("reading", body.reading.map(|h| format!("{h:.1}")).unwrap_or_else(|| "–".into())),
+                .figures("reading", body.reading.map(|h| format!("{h:.1}")).unwrap_or_else(|| "–".into())),
             Body::FlightPlanned(body) => {
                 Said::new("says-flight-planned").text("time", body.at.format("%H:%M"))
             }
@@ -238,13 +238,14 @@ impl House {
             Body::Deferred(body) => {
                 Said::new("says-deferred").text("condition", &body.condition).text("reason", &body.reason)
             }
-            Body::ToolKept(body) => {
-                Said::new("says-tool").text("name", &body.name).text("low", body.low).text("high", body.high)
-            }
+            Body::ToolKept(body) => Said::new("says-tool")
+                .text("name", &body.name)
+                .figures("low", body.low)
+                .figures("high", body.high),
             Body::ComponentMoved(body) => Said::new("says-component")
                 .text("name", &body.name)
                 .text("fitted", if body.fitted { "on" } else { "off" })
-                .text("hours", format!("{:.1}", body.own.hours)),
+                .figures("hours", format!("{:.1}", body.own.hours)),
             Body::DueKept(body) => Said::new("says-due").text("title", &body.title),
             Body::SchoolFounded(body) => Said::new("says-school-founded").text("name", &body.name),
             Body::SchoolJoined(body) => Said::new("says-school-joined").text("school", body.school.short()),

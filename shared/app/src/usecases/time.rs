@@ -35,7 +35,7 @@ impl App {
             let mut added = added.unwrap_or_default();
             if let Some(reading) = reading {
                 if !reading.is_finite() || reading < before.hours {
-                    return Err(Fault::new("reading-behind").text("hours", format!("{:.1}", before.hours)));
+                    return Err(Fault::new("reading-behind").figures("hours", format!("{:.1}", before.hours)));
                 }
                 added.hours = reading - before.hours;
             }

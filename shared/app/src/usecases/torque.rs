@@ -215,9 +215,8 @@ impl House {
         let missing = || Fault::new("no-such-point").text("point", point);
         let point: &ListPoint = going.body.list.point(point).ok_or_else(missing)?;
         let Ask::Torque { joint, band, nuts } = &point.ask else {
-            return Err(Fault::new("answer-kind")
-                .text("what", "looking, not tightening")
-                .text("point", &point.id));
+            let what = if matches!(point.ask, Ask::Value { .. }) { "value" } else { "words" };
+            return Err(Fault::new("answer-kind").text("what", what).text("point", &point.id));
         };
         let (kept, clicks) = self
             .tools_kept(tx)?
@@ -278,10 +277,10 @@ impl House {
         let said = Said::new(if reasons.is_empty() { "torque-borne" } else { "torque-not-borne" })
             .text("thread", stud.thread.name())
             .text("class", stud.class.name())
-            .text("low", kilonewton(clamp.preload.low))
-            .text("high", kilonewton(clamp.preload.high))
+            .figures("low", kilonewton(clamp.preload.low))
+            .figures("high", kilonewton(clamp.preload.high))
             .number("percent", percent(yields))
-            .text("margin", clamp.strip_margin.map_or("–".into(), |margin| format!("{:.1}", margin.low)))
+            .figures("margin", clamp.strip_margin.map_or("–".into(), |margin| format!("{:.1}", margin.low)))
             .text("confirmed", if stud.source.is_some() { "yes" } else { "no" });
         Ok(Some((self.say(&said), reasons)))
     }
@@ -336,8 +335,8 @@ impl House {
                 &Said::new("torque-spread")
                     .text("tool", &bench.kept.name)
                     .text("deviation", shown(Quantity::new(bench.kept.deviation_percent, Unit::One)))
-                    .text("low", shown(spread.low))
-                    .text("high", shown(spread.high)),
+                    .figures("low", shown(spread.low))
+                    .figures("high", shown(spread.high)),
             ),
             borne,
             steps: steps.collect(),
@@ -371,7 +370,7 @@ impl House {
             // Insisted on with a reason, it is taken as it was read: then the joint is a defect.
             if let (Some(slip), None) = (slip.first(), reason) {
                 return Err(Fault::new("torque-slip")
-                    .text("reading", read)
+                    .figures("reading", read)
                     .text("meant", shown(times(slip.would_be, gain.recip())))
                     .text("band", &bench.band));
             }
@@ -413,7 +412,7 @@ impl House {
         let turned = if nuts == 4 { 45.0 } else { 0.0 };
         TorqueAsk {
             joint: joint.to_owned(),
-            words: band.to_string(),
+            words: self.band_words(band),
             source: self.source_words(band),
             band: band.name.clone(),
             has_number: band.has_number(),
@@ -436,7 +435,7 @@ impl House {
     pub(crate) fn torque_words(&self, torque: &TorqueDone) -> String {
         let turns: Vec<String> = torque.eighths.iter().map(ToString::to_string).collect();
         let said = Said::new(if torque.watch.is_empty() { "torque-done" } else { "torque-done-watch" })
-            .text("setting", shown(torque.setting))
+            .figures("setting", shown(torque.setting))
             .text("tool", &torque.tool_name)
             .text("eighths", turns.join(", "))
             .text("watch", torque.watch.join(" "));

@@ -334,7 +334,7 @@ impl House {
         }
         let missing = || self.word("figure-missing");
         let args = point.fills.iter().map(|(variable, filling)| {
-            (variable.clone(), Arg::Text(filling.text.clone().unwrap_or_else(missing)))
+            (variable.clone(), Arg::Figures(filling.text.clone().unwrap_or_else(missing)))
         });
         self.catalogue.texts.word(&self.language, &format!("point-{}", point.id), attribute, &args.collect())
     }
@@ -359,7 +359,7 @@ impl House {
                 };
                 AskView::Value(ValueAsk {
                     band: band.name.clone(),
-                    words: band.to_string(),
+                    words: self.band_words(band),
                     low: number(&band.low),
                     high: number(&band.high),
                     units: self.units_beside(band.unit()),
@@ -386,7 +386,7 @@ impl House {
                 words: self.say(
                     &Said::new("last-time")
                         .text("words", &last.words)
-                        .text("hours", format!("{:.1}", last.hours)),
+                        .figures("hours", format!("{:.1}", last.hours)),
                 ),
                 means: last.means,
                 record: last.record.to_string(),
@@ -441,7 +441,7 @@ impl House {
     pub(crate) fn given_words(&self, point: &ListPoint, given: &Given) -> String {
         match given {
             Given::Words { answer } => self.point_words(point, Some(answer)),
-            Given::Value { value } => value.to_string(),
+            Given::Value { value } => self.figures(&value.to_string()),
             Given::Torque { torque } => self.torque_words(torque),
         }
     }

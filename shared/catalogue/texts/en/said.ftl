@@ -17,6 +17,9 @@ day = { $day } { $month ->
    *[12] December
   } { $year }
 
+# What stands before decimals: a point or a comma.
+decimal-mark = .
+
 ## Cautions that hold always
 
 always-1 = The propeller arc is a danger area: plug cap off (electric: flight battery apart) and kill switch at stop before any hand goes near the propeller.
@@ -380,10 +383,7 @@ verify-revoked-key = Line { $line }, record { $record }: signed by device { $dev
     .hint = Do not rely on it: somebody may be using a lost device.
 verify-malformed = Line { $line }, record { $record }: says something that a record of kind “{ $kind }” cannot say ({ $why }).
     .hint = Do not rely on it. Its author's program may be faulty.
-verify-missing-record = Device { $device }: { $from ->
-    [one] record { $from }
-   *[other] record { $from }
-  } to { $to } of its chain about this machine is not in the file.
+verify-missing-record = Device { $device }: of its chain about this machine, what lies from record { $from } to record { $to } is not in the file.
     .hint = Ask the sender for the whole file: something was left out.
 verify-broken-chain = Line { $line }, record { $record }: does not follow from the record before it.
     .hint = A record was put in another's place. Ask device { $device }'s owner for the whole file.
@@ -427,7 +427,11 @@ fault-no-such-language = There is no language “{ $language }”.
     .hint = Choose one of the languages shown.
 fault-answer-missing = No answer was given.
     .hint = Choose what you see, or enter the value.
-fault-answer-kind = The point “{ $point }” is answered by { $what }.
+fault-answer-kind = The point “{ $point }” is answered by { $what ->
+    [torque] tightening it, with a tool
+    [value] a value with its unit
+   *[words] one of its own answers
+  }.
     .hint = A measured point takes a value with its unit; every other takes one of its own answers.
 fault-unit = The unit does not fit: { $why }
     .hint = Give the value in one of the units shown.
@@ -486,7 +490,15 @@ fault-repack-interval = The time between repacks is 1 to { $most } days.
     .hint = Enter the days that the reserve's manual gives.
 fault-repack-in-future = The repack date lies in the future.
     .hint = Enter the date on the packing card.
-fault-limit-end-missing = The { $end } end of the limit is missing.
+fault-limit-negative = The { $end ->
+    [low] lower
+   *[high] upper
+  } end of the limit lies below nothing.
+    .hint = Enter 0 or more.
+fault-limit-end-missing = The { $end ->
+    [low] lower
+   *[high] upper
+  } end of the limit is missing.
     .hint = Enter it as the manual has it.
 fault-limit-crossed = The lower end lies above the upper end.
     .hint = Swap the two, or look whether a unit is wrong.
@@ -616,3 +628,12 @@ fault-call-unknown = This call cannot be read: { $why }
     .hint = The screen and the program may be of different versions: load the page again.
 fault-address = The address { $address } cannot be used: { $why }
     .hint = Choose another port with --port, or 0 for any.
+
+## Why a value is unconfirmed, as data sheets say it most often
+
+why-common-practice-no-source = common practice, no source
+why-the-maker-s-manual-gives-it-no-common-figure = the maker's manual gives it: no common figure
+why-the-propeller-maker-s-manual-gives-it-no-common-figure = the propeller maker's manual gives it: no common figure
+why-depends-on-the-propeller-and-the-gear-ratio-no-common-figure = depends on the propeller and the gear ratio: no common figure
+why-depends-on-the-battery-and-the-propeller-no-common-figure = depends on the battery and the propeller: no common figure
+why-compare-with-a-new-spring-no-common-figure = compare with a new spring: no common figure

@@ -15,6 +15,8 @@ day = { $day } de { $month ->
    *[12] diciembre
   } de { $year }
 
+decimal-mark = ,
+
 ## Cautions that hold always
 
 always-1 = El arco de la hélice es zona de peligro: capuchón de bujía quitado (eléctrico: batería de vuelo desconectada) e interruptor de paro en parada antes de acercar una mano a la hélice.

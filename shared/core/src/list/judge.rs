@@ -11,8 +11,9 @@ pub enum JudgeFault {
     /// Not one of the point's answers.
     #[error("the point has no answer `{0}`")]
     NoSuchAnswer(String),
-    /// Words for a measured point, or a value for one that isn't.
-    #[error("this point is answered by {0}")]
+    /// Words for a measured point, or a value for one that isn't; what it asks for instead: `words`,
+    /// `value` or `torque`.
+    #[error("this point is answered in another way: {0}")]
     WrongKind(&'static str),
     /// A unit of another kind.
     #[error(transparent)]
@@ -68,10 +69,9 @@ pub fn judge(ask: &Ask, given: &Given) -> Result<Judged, JudgeFault> {
             };
             Ok(Judged { means, measured: None })
         }
-        (Ask::Torque { .. }, _) => Err(JudgeFault::WrongKind("tightening it, with a tool")),
-        (_, Given::Torque { .. }) => Err(JudgeFault::WrongKind("looking, not tightening")),
-        (Ask::Words { .. }, Given::Value { .. }) => Err(JudgeFault::WrongKind("one of its own answers")),
-        (Ask::Value { .. }, Given::Words { .. }) => Err(JudgeFault::WrongKind("a value with its unit")),
+        (Ask::Torque { .. }, _) => Err(JudgeFault::WrongKind("torque")),
+        (Ask::Words { .. }, _) => Err(JudgeFault::WrongKind("words")),
+        (Ask::Value { .. }, _) => Err(JudgeFault::WrongKind("value")),
     }
 }
 

@@ -231,7 +231,7 @@ fn open_matter(q: Question<'_>, open: &Open) -> Reason {
                 say: Said::new("fact-seen")
                     .text("words", &s.words)
                     .date("day", s.at.date_naive())
-                    .text("hours", format!("{:.1}", s.hours))
+                    .figures("hours", format!("{:.1}", s.hours))
                     .text("person", q.people.get(&s.device).cloned().unwrap_or_else(|| s.device.short())),
                 record: Some(s.record),
             })
@@ -257,7 +257,7 @@ fn deferred_matter(open: &Open, deferred: &Deferred, record: Digest, holds: bool
         .text("condition", &deferred.condition);
     let mut because = Vec::new();
     if let Some(hours) = deferred.until_hours {
-        because.push(Said::new("deferred-hours").text("hours", format!("{hours:.1}")));
+        because.push(Said::new("deferred-hours").figures("hours", format!("{hours:.1}")));
     }
     if let Some(flights) = deferred.until_flights {
         because.push(Said::new("deferred-flights").number("flights", flights));
@@ -381,7 +381,7 @@ fn limits(q: Question<'_>) -> Vec<Reason> {
             };
             Some(Reason {
                 point: None,
-                ..reason(state, rule, Said::new(say).text("band", name).text("value", &band), clears)
+                ..reason(state, rule, Said::new(say).text("band", name).figures("value", &band), clears)
             })
         })
         .collect()

@@ -84,7 +84,7 @@ fn now(q: Question<'_>) -> Moment {
 pub fn left_said(said: Said, left: &Remaining) -> Said {
     let mut said = said;
     if let Some(hours) = left.hours {
-        said = said.text("hours", format!("{:.1}", hours.abs()));
+        said = said.figures("hours", format!("{:.1}", hours.abs()));
     }
     for (name, count) in [("flights", left.flights), ("tanks", left.tanks), ("days", left.days)] {
         if let Some(count) = count {
