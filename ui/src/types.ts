@@ -645,9 +645,30 @@ burns_words: string,
  */
 school_wind: WindLimits | null, 
 /**
+ * The limits that the pilot set last, where today's plan has none; the wind itself is never taken over.
+ */
+own_wind: WindLimits | null, 
+/**
+ * How high the field lies, as it was typed last.
+ */
+elevation: Quantity | null, 
+/**
  * Units of each kind, the person's own first.
  */
 units: FlightUnits, };
+
+/**
+ * What comes of one part of a plan.
+ */
+export type FlightPartView = { 
+/**
+ * `load`, `mix`, `fuel`, `air` or `wind`.
+ */
+part: string, 
+/**
+ * As it enters the verdict.
+ */
+reason: ReasonView, };
 
 /**
  * A flight prepared. Each part is there if it was asked.
@@ -712,9 +733,13 @@ height: Array<UnitView>, };
  */
 export type FlightView = { 
 /**
- * One reason for each part that was asked, as it enters the verdict.
+ * What comes of each part that was asked.
  */
-reasons: Array<ReasonView>, 
+parts: Array<FlightPartView>, 
+/**
+ * What to pour into the tank, by itself, to be shown large; none unless a mix can be made of it.
+ */
+pour: string | null, 
 /**
  * What is wrong in a part, where something is.
  */

@@ -36,6 +36,10 @@ struct FlightForm {
     pub burns_words: String,
     /// The school's wind limits, where one has set any.
     pub school_wind: Option<WindLimits>,
+    /// The limits that the pilot set last, where today's plan has none; the wind itself is never taken over.
+    pub own_wind: Option<WindLimits>,
+    /// How high the field lies, as it was typed last.
+    pub elevation: Option<Quantity>,
     /// Units of each kind, the person's own first.
     pub units: FlightUnits,
 }
@@ -56,12 +60,21 @@ struct FlightUnits {
 }
 /// What comes of a plan.
 struct FlightView {
-    /// One reason for each part that was asked, as it enters the verdict.
-    pub reasons: Vec<ReasonView>,
+    /// What comes of each part that was asked.
+    pub parts: Vec<FlightPartView>,
+    /// What to pour into the tank, by itself, to be shown large; none unless a mix can be made of it.
+    pub pour: Option<String>,
     /// What is wrong in a part, where something is.
     pub faults: Vec<FlightFaultView>,
     /// The verdict with this plan.
     pub verdict: VerdictView,
+}
+/// What comes of one part of a plan.
+struct FlightPartView {
+    /// `load`, `mix`, `fuel`, `air` or `wind`.
+    pub part: String,
+    /// As it enters the verdict.
+    pub reason: ReasonView,
 }
 /// What is wrong in one part of a plan.
 struct FlightFaultView {
