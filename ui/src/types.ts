@@ -1058,7 +1058,11 @@ lives: number,
 /**
  * Of these ended by something unserviceable.
  */
-failed: number, };
+failed: number, 
+/**
+ * Whether all of it is the demonstration's.
+ */
+invented: boolean, };
 
 /**
  * A point of the fitted curve.
@@ -1073,7 +1077,7 @@ hours: number,
  */
 share: number, 
 /**
- * Lower end of its interval.
+ * Lower end of its interval of 95 %.
  */
 low: number, 
 /**
@@ -1082,17 +1086,30 @@ low: number,
 high: number, };
 
 /**
- * A step of the survival curve.
+ * A step of the survival curve. Between `since` and `hours` it fell from the step before: where, the
+ * findings can't say.
  */
 export type LifeStep = { 
 /**
- * Hours from which it holds.
+ * Hours up to which the step before holds.
+ */
+since: number, 
+/**
+ * Hours from which this holds.
  */
 hours: number, 
 /**
  * Share still serviceable.
  */
-share: number, };
+share: number, 
+/**
+ * Lower end of its interval of 95 %.
+ */
+low: number, 
+/**
+ * Upper end.
+ */
+high: number, };
 
 /**
  * How long components of one type last.
@@ -1137,7 +1154,11 @@ in_force: number | null,
 /**
  * The chance of an unseen failure that is borne.
  */
-chance: number, };
+chance: number, 
+/**
+ * How the intervals around the curves were made, in sentences; empty where there are none.
+ */
+intervals: Array<string>, };
 
 /**
  * A limit of the engine.
@@ -1382,29 +1403,41 @@ export type LookingPerson = {
  */
 name: string, 
 /**
+ * Whether that is who asks.
+ */
+you: boolean, 
+/**
  * Inspections signed.
  */
 inspections: number, 
+/**
+ * Points looked at that others look at too: what all comparing rests on.
+ */
+looks: number, 
 /**
  * Middle time on a point, seconds.
  */
 seconds: number, 
 /**
- * The fleet's middle time on the same points, seconds.
+ * The others' middle time on the same points, seconds; none where too few others look at them.
  */
-fleet_seconds: number, 
+fleet_seconds: number | null, 
 /**
  * Share of points hurried, percent.
  */
 hurried_percent: number, 
 /**
- * Findings other than serviceable in a hundred points.
+ * That of the others on the same points.
+ */
+fleet_hurried_percent: number | null, 
+/**
+ * Things found other than serviceable in a hundred points; what stays open counts once.
  */
 found_percent: number, 
 /**
- * That of the fleet on the same points.
+ * That of the others on the same points.
  */
-fleet_found_percent: number, 
+fleet_found_percent: number | null, 
 /**
  * What stands out, in sentences; none when nothing does, or there is too little to say.
  */
@@ -1877,19 +1910,27 @@ point: string,
  */
 title: string, 
 /**
+ * Whether a list demands it, or the joint is critical.
+ */
+must: boolean, 
+/**
  * Times looked at.
  */
 looks: number, 
 /**
- * Of these watch.
+ * Times it was found to be watched; what stays open counts once.
  */
 watch: number, 
 /**
- * Of these unserviceable.
+ * Times it was found unserviceable; what stays open counts once.
  */
 unserviceable: number, 
 /**
- * Share found wrong, percent, with its interval of 95 %.
+ * Machines on which it was found wrong.
+ */
+machines: number, 
+/**
+ * Share found wrong, percent of the looks, with its interval of 95 %.
  */
 percent: number, 
 /**
@@ -1901,9 +1942,9 @@ low: number,
  */
 high: number, 
 /**
- * Middle time on it, seconds.
+ * Middle time on it, seconds; none from fewer than three looks.
  */
-seconds: number, 
+seconds: number | null, 
 /**
  * Share hurried, percent.
  */

@@ -201,6 +201,8 @@ struct LifePart {
     pub lives: u32,
     /// Of these ended by something unserviceable.
     pub failed: u32,
+    /// Whether all of it is the demonstration's.
+    pub invented: bool,
 }
 /// How long components of one type last.
 struct LifeView {
@@ -224,13 +226,22 @@ struct LifeView {
     pub in_force: Option<f64>,
     /// The chance of an unseen failure that is borne.
     pub chance: f64,
+    /// How the intervals around the curves were made, in sentences; empty where there are none.
+    pub intervals: Vec<String>,
 }
-/// A step of the survival curve.
+/// A step of the survival curve. Between `since` and `hours` it fell from the step before: where, the
+/// findings can't say.
 struct LifeStep {
-    /// Hours from which it holds.
+    /// Hours up to which the step before holds.
+    pub since: f64,
+    /// Hours from which this holds.
     pub hours: f64,
     /// Share still serviceable.
     pub share: f64,
+    /// Lower end of its interval of 95 %.
+    pub low: f64,
+    /// Upper end.
+    pub high: f64,
 }
 /// A point of the fitted curve.
 struct LifePoint {
@@ -238,7 +249,7 @@ struct LifePoint {
     pub hours: f64,
     /// Share still serviceable.
     pub share: f64,
-    /// Lower end of its interval.
+    /// Lower end of its interval of 95 %.
     pub low: f64,
     /// Upper end.
     pub high: f64,
@@ -261,18 +272,24 @@ struct LookingReport {
 struct LookingPerson {
     /// Their name.
     pub name: String,
+    /// Whether that is who asks.
+    pub you: bool,
     /// Inspections signed.
     pub inspections: u32,
+    /// Points looked at that others look at too: what all comparing rests on.
+    pub looks: u32,
     /// Middle time on a point, seconds.
     pub seconds: f64,
-    /// The fleet's middle time on the same points, seconds.
-    pub fleet_seconds: f64,
+    /// The others' middle time on the same points, seconds; none where too few others look at them.
+    pub fleet_seconds: Option<f64>,
     /// Share of points hurried, percent.
     pub hurried_percent: f64,
-    /// Findings other than serviceable in a hundred points.
+    /// That of the others on the same points.
+    pub fleet_hurried_percent: Option<f64>,
+    /// Things found other than serviceable in a hundred points; what stays open counts once.
     pub found_percent: f64,
-    /// That of the fleet on the same points.
-    pub fleet_found_percent: f64,
+    /// That of the others on the same points.
+    pub fleet_found_percent: Option<f64>,
     /// What stands out, in sentences; none when nothing does, or there is too little to say.
     pub sentences: Vec<String>,
     /// Points hurried most often, by name.
@@ -291,20 +308,24 @@ struct PointWorth {
     pub point: String,
     /// What is looked at.
     pub title: String,
+    /// Whether a list demands it, or the joint is critical.
+    pub must: bool,
     /// Times looked at.
     pub looks: u32,
-    /// Of these watch.
+    /// Times it was found to be watched; what stays open counts once.
     pub watch: u32,
-    /// Of these unserviceable.
+    /// Times it was found unserviceable; what stays open counts once.
     pub unserviceable: u32,
-    /// Share found wrong, percent, with its interval of 95 %.
+    /// Machines on which it was found wrong.
+    pub machines: u32,
+    /// Share found wrong, percent of the looks, with its interval of 95 %.
     pub percent: f64,
     /// See `percent`.
     pub low: f64,
     /// See `percent`.
     pub high: f64,
-    /// Middle time on it, seconds.
-    pub seconds: f64,
+    /// Middle time on it, seconds; none from fewer than three looks.
+    pub seconds: Option<f64>,
     /// Share hurried, percent.
     pub hurried_percent: f64,
     /// What it means for its author, in a sentence.
