@@ -1,5 +1,6 @@
 //! The invented machines of the demonstration, with a history signed by invented people.
 
+mod log;
 mod school;
 
 use std::collections::BTreeMap;
@@ -15,6 +16,7 @@ use witnessmark_core::record::{
 use witnessmark_core::units::Quantity;
 use witnessmark_store::Tx;
 
+use self::log::chance;
 use crate::house::House;
 use crate::views::MachineCard;
 use crate::{App, Fault};
@@ -293,12 +295,17 @@ impl<'a> Teller<'a> {
             (Ask::Torque { band, nuts, .. }, _) => Given::Torque { torque: tightened(band, *nuts) },
             (Ask::Value { band, .. }, _) => {
                 let end = |end: &Option<Sourced>| end.as_ref().and_then(|end| end.value);
-                let value = match (end(&band.low), end(&band.high)) {
-                    (Some(low), Some(high)) => (low + high) / 2.0,
-                    (Some(low), None) => low,
-                    (None, Some(high)) => high / 2.0,
-                    (None, None) => 0.0,
+                // About the middle of the band, never twice the same.
+                let (middle, wide) = match (end(&band.low), end(&band.high)) {
+                    (Some(low), Some(high)) => ((low + high) / 2.0, (high - low) / 2.0),
+                    (Some(low), None) => (low * 1.1, low * 0.1),
+                    (None, Some(high)) => (high / 2.0, high / 2.0),
+                    (None, None) => (0.0, 0.0),
                 };
+                let drawn = chance(at.timestamp().unsigned_abs().wrapping_add(point.id.len() as u64));
+                let step = if middle > 100.0 { 10.0 } else { 0.1 };
+                let value = ((middle + 0.6 * wide * drawn) / step).round() * step;
+                let value = (value * 1000.0).round() / 1000.0;
                 Given::Value { value: Quantity::new(value, band.unit()) }
             }
         };

@@ -12,6 +12,7 @@ use witnessmark_core::record::{
     SchoolFounded, SchoolJoined, SecondLook, Service, SigningSeed, TimeLogged,
 };
 
+use super::log::Running;
 use super::{Limit, LookBack, Part, Teller};
 use crate::usecases::school::found_demo_place;
 use crate::views::SchoolView;
@@ -53,6 +54,8 @@ struct Machine {
     every: u64,
     hours: f64,
     repacked_days_ago: Option<u64>,
+    /// How its engine runs, where it keeps a log.
+    log: Option<Running>,
     #[serde(default)]
     event: Vec<Event>,
 }
@@ -99,7 +102,7 @@ impl App {
         let root = identity::unlock(&mut self.store, &self.house, &pin)?;
         self.store.write(|tx| {
             let mut season =
-                Season { teller: Teller::bare(&self.house, tx), scenario: &scenario, flights: 0 };
+                Season { teller: Teller::bare(&self.house, tx), scenario: &scenario, flights: 0, begun: 0.0 };
             let school = season.people(root)?;
             found_demo_place(&self.house, tx, season.teller.person(0)?, school)?;
             for machine in &scenario.machine {
@@ -116,6 +119,8 @@ struct Season<'a> {
     teller: Teller<'a>,
     scenario: &'a Scenario,
     flights: u32,
+    /// Engine hours of the machine when its story began.
+    begun: f64,
 }
 
 impl Season<'_> {
@@ -184,6 +189,7 @@ impl Season<'_> {
         self.teller.write(owner, Some(id), begin, &enrolled)?;
         self.limits(id, machine)?;
         self.flights = 0;
+        self.begun = part.hours;
         for day in (0..self.scenario.days).rev() {
             let events: Vec<&Event> = machine.event.iter().filter(|event| event.days_ago == day).collect();
             for event in &events {
@@ -195,7 +201,7 @@ impl Season<'_> {
             }
             let turn = usize::try_from(day).unwrap_or(0) / 2 % 4;
             let pilot = if machine.owner == 0 { 2 + turn } else { machine.owner };
-            self.fly(id, pilot, day, flown(&day))?;
+            self.fly(id, pilot, day, flown(&day), machine.log.as_ref())?;
         }
         Ok(())
     }
@@ -222,7 +228,14 @@ impl Season<'_> {
     }
 
     /// A look with nothing wrong, a flight or two, and the time logged.
-    fn fly(&mut self, id: Uuid, pilot: usize, day: u64, hours: f64) -> Result<(), Fault> {
+    fn fly(
+        &mut self,
+        id: Uuid,
+        pilot: usize,
+        day: u64,
+        hours: f64,
+        log: Option<&Running>,
+    ) -> Result<(), Fault> {
         let open: BTreeMap<String, String> = BTreeMap::new();
         self.look(id, pilot, day, open)?;
         let seed = self.teller.person(pilot)?;
@@ -235,8 +248,15 @@ impl Season<'_> {
         let tanks = u32::from(self.flights.is_multiple_of(2));
         self.flights = self.flights.saturating_add(flights);
         let added = Service { hours, flights, tanks };
-        let body = Body::TimeLogged(TimeLogged { added, reading: None, fuel: None, note: String::new() });
+        let fuel = log.map(|log| log.burned(hours, day));
+        let body = Body::TimeLogged(TimeLogged { added, reading: None, fuel, note: String::new() });
         self.teller.write(seed, Some(id), at, &body)?;
+        if let Some(log) = log {
+            let now = self.teller.history(id)?.hours;
+            let run = now - self.begun;
+            let told = Body::ReadingsTaken(log.told(at, day, now, run));
+            self.teller.write(seed, Some(id), at + TimeDelta::minutes(1), &told)?;
+        }
         Ok(())
     }
 
