@@ -32,7 +32,11 @@ temperature: Quantity,
 /**
  * Its dew point, where that is known.
  */
-dew_point?: Quantity, };
+dew_point?: Quantity, 
+/**
+ * When, where that was before the plan was worked out anew.
+ */
+measured?: string, };
 
 /**
  * An answer.
@@ -609,6 +613,10 @@ plan: FlightPlanned,
  */
 today: boolean, 
 /**
+ * What the person stated last, for those parts that the plan doesn't have yet.
+ */
+own: FlightOwn, 
+/**
  * What the wing may carry, by the machine's description.
  */
 wing: WingLoad | null, 
@@ -656,6 +664,35 @@ elevation: Quantity | null,
  * Units of each kind, the person's own first.
  */
 units: FlightUnits, };
+
+/**
+ * What a person stated when they prepared a flight last, on whatever machine.
+ */
+export type FlightOwn = { 
+/**
+ * Their weight as dressed for flying.
+ */
+pilot: Quantity | null, 
+/**
+ * Ballast.
+ */
+ballast: Quantity | null, 
+/**
+ * Fuel at take-off.
+ */
+fuel: Quantity | null, 
+/**
+ * What must be left at landing.
+ */
+reserve: Reserve | null, 
+/**
+ * Parts of petrol to one of oil.
+ */
+ratio: number | null, 
+/**
+ * Wind limits that they set.
+ */
+wind: WindLimits | null, };
 
 /**
  * What comes of one part of a plan.
@@ -2267,7 +2304,7 @@ export type Role = "viewer" | "pilot" | "mechanic" | "instructor";
 /**
  * The rule a reason comes from.
  */
-export type Rule = "no-description" | "unknown-engine" | "never-looked" | "not-today" | "point-missed" | "open-defect" | "watch-item" | "reserve-expired" | "reserve-unknown" | "reserve-soon" | "limit-missing" | "limit-unconfirmed" | "newer-record" | "split-word" | "refused-record" | "clock-doubt" | "job-open" | "first-flight" | "follow-up-due" | "follow-up-over" | "due-soon" | "due-over" | "defect-deferred";
+export type Rule = "no-description" | "unknown-engine" | "never-looked" | "not-today" | "point-missed" | "open-defect" | "watch-item" | "reserve-expired" | "reserve-unknown" | "reserve-soon" | "limit-missing" | "limit-unconfirmed" | "newer-record" | "split-word" | "refused-record" | "clock-doubt" | "job-open" | "first-flight" | "follow-up-due" | "follow-up-over" | "due-soon" | "due-over" | "defect-deferred" | "load" | "mix" | "fuel-time" | "thin-air" | "wind" | "measured-earlier" | "flight-not-prepared" | "inspect-over";
 
 /**
  * A school in short.
@@ -3321,7 +3358,11 @@ wind: Wind,
 /**
  * The limits that the pilot set.
  */
-limits: WindLimits, };
+limits: WindLimits, 
+/**
+ * When it was measured, where that was before the plan was worked out anew.
+ */
+measured?: string, };
 
 /**
  * What the wing may carry, as its maker states it.

@@ -215,7 +215,7 @@ impl House {
     }
 
     pub(crate) fn say(&self, said: &Said) -> String {
-        self.catalogue.texts.say(&self.language, said)
+        self.catalogue.texts.say(&self.language, &self.in_own_units(said))
     }
 
     /// A message without arguments.

@@ -1,6 +1,7 @@
 //! The units that a person reads and types in. What was typed is kept as it was typed.
 
 use witnessmark_core::list::{ResolvedBand, Sourced};
+use witnessmark_core::said::{Arg, Said};
 use witnessmark_core::units::{Quantity, Unit};
 use witnessmark_store::Tx;
 
@@ -48,9 +49,12 @@ impl UnitChoice {
         always.into_iter().chain(self.torque)
     }
 
-    /// The person's unit of the same kind; the unit itself where they chose none, and for lengths, which
-    /// are tenths of a millimetre here and heights there.
+    /// The person's unit of the same kind; the unit itself where they chose none. Of lengths, metres and
+    /// feet are heights; what is measured on a machine stays as its data sheet has it.
     pub(crate) fn instead_of(&self, unit: Unit) -> Unit {
+        if matches!(unit, Unit::Metre | Unit::Foot) {
+            return self.height;
+        }
         let same = |own: &Unit| own.dimension() == unit.dimension() && *own != self.height;
         self.each().find(same).unwrap_or(unit)
     }
@@ -65,10 +69,26 @@ impl House {
     /// A quantity as the person reads it: in their unit, with their language's decimal mark. What was
     /// turned into another unit has four digits that count.
     pub(crate) fn shown(&self, quantity: Quantity) -> String {
+        self.figures(&self.own_figures(quantity))
+    }
+
+    /// The same with a point as its decimal mark.
+    fn own_figures(&self, quantity: Quantity) -> String {
         let own = self.units.of(quantity);
         let told =
             if own.unit == quantity.unit { own } else { Quantity::new(four_digits(own.value), own.unit) };
-        self.figures(&told.to_string())
+        told.to_string()
+    }
+
+    /// A message whose quantities are in the person's units.
+    pub(crate) fn in_own_units(&self, said: &Said) -> Said {
+        let mut said = said.clone();
+        for arg in said.args.values_mut() {
+            if let Arg::Quantity(quantity) = arg {
+                *arg = Arg::Figures(self.own_figures(*quantity));
+            }
+        }
+        said
     }
 
     /// A quantity as it was stated, and in the person's unit where that is another.

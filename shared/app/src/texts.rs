@@ -100,6 +100,8 @@ impl Texts {
             let value = match arg {
                 Arg::Text(text) => FluentValue::from(text.as_str()),
                 Arg::Figures(text) => FluentValue::from(self.figures(language, text)),
+                Arg::Word(id) => FluentValue::from(self.word(language, id, None, &BTreeMap::new())),
+                Arg::Quantity(quantity) => FluentValue::from(self.figures(language, &quantity.to_string())),
                 Arg::Number(number) => FluentValue::from(*number),
                 Arg::Date(day) => FluentValue::String(Cow::Owned(self.day(language, *day))),
             };

@@ -6,6 +6,8 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
+use crate::units::Quantity;
+
 /// What goes into a message.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -14,6 +16,10 @@ pub enum Arg {
     Text(String),
     /// Figures and units as they stand, but for the decimal mark, which is the language's.
     Figures(String),
+    /// The words of another message, by its id.
+    Word(String),
+    /// A quantity, told in the reader's own unit.
+    Quantity(Quantity),
     /// A number, written and counted as the language does.
     Number(f64),
     /// A day, written as the language does.
@@ -45,6 +51,18 @@ impl Said {
     #[must_use]
     pub fn figures(self, name: &str, value: impl ToString) -> Self {
         self.arg(name, Arg::Figures(value.to_string()))
+    }
+
+    /// With the words of another message.
+    #[must_use]
+    pub fn naming(self, name: &str, id: impl ToString) -> Self {
+        self.arg(name, Arg::Word(id.to_string()))
+    }
+
+    /// With a quantity, rounded to what a person reads.
+    #[must_use]
+    pub fn quantity(self, name: &str, value: Quantity) -> Self {
+        self.arg(name, Arg::Quantity(value))
     }
 
     /// With a number.

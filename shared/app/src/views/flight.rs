@@ -3,7 +3,7 @@
 use super::{ReasonView, UnitView, VerdictView};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
-use witnessmark_core::flight::{Burn, WindLimits};
+use witnessmark_core::flight::{Burn, Reserve, WindLimits};
 use witnessmark_core::record::{FlightPlanned, WingLoad};
 use witnessmark_core::units::{Quantity, Unit};
 
@@ -18,6 +18,8 @@ struct FlightForm {
     pub plan: FlightPlanned,
     /// Whether that is today's.
     pub today: bool,
+    /// What the person stated last, for those parts that the plan doesn't have yet.
+    pub own: FlightOwn,
     /// What the wing may carry, by the machine's description.
     pub wing: Option<WingLoad>,
     /// What the machine weighs, by its description.
@@ -42,6 +44,22 @@ struct FlightForm {
     pub elevation: Option<Quantity>,
     /// Units of each kind, the person's own first.
     pub units: FlightUnits,
+}
+/// What a person stated when they prepared a flight last, on whatever machine.
+#[derive(Default)]
+struct FlightOwn {
+    /// Their weight as dressed for flying.
+    pub pilot: Option<Quantity>,
+    /// Ballast.
+    pub ballast: Option<Quantity>,
+    /// Fuel at take-off.
+    pub fuel: Option<Quantity>,
+    /// What must be left at landing.
+    pub reserve: Option<Reserve>,
+    /// Parts of petrol to one of oil.
+    pub ratio: Option<f64>,
+    /// Wind limits that they set.
+    pub wind: Option<WindLimits>,
 }
 /// Units that may be chosen, the person's own first.
 struct FlightUnits {

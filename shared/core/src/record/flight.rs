@@ -103,6 +103,10 @@ pub struct AirPlanned {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[ts(optional)]
     pub dew_point: Option<Quantity>,
+    /// When, where that was before the plan was worked out anew.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional, type = "string")]
+    pub measured: Option<DateTime<FixedOffset>>,
 }
 
 /// The wind and what it may be.
@@ -113,4 +117,8 @@ pub struct WindPlanned {
     pub wind: Wind,
     /// The limits that the pilot set.
     pub limits: WindLimits,
+    /// When it was measured, where that was before the plan was worked out anew.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional, type = "string")]
+    pub measured: Option<DateTime<FixedOffset>>,
 }

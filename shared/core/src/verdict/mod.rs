@@ -63,6 +63,14 @@ pub enum Rule {
     DueSoon,
     DueOver,
     DefectDeferred,
+    Load,
+    Mix,
+    FuelTime,
+    ThinAir,
+    Wind,
+    MeasuredEarlier,
+    FlightNotPrepared,
+    InspectOver,
 }
 
 pub use work::{lack_said, left_said};
