@@ -50,12 +50,16 @@ impl UnitChoice {
     }
 
     /// The person's unit of the same kind; the unit itself where they chose none. Of lengths, metres and
-    /// feet are heights; what is measured on a machine stays as its data sheet has it.
+    /// feet are heights, of pressures hectopascals and inches of mercury are the air's; what is measured on
+    /// a machine stays as its data sheet has it.
     pub(crate) fn instead_of(&self, unit: Unit) -> Unit {
-        if matches!(unit, Unit::Metre | Unit::Foot) {
-            return self.height;
+        match unit {
+            Unit::Metre | Unit::Foot => return self.height,
+            Unit::Hectopascal | Unit::InchOfMercury => return self.pressure,
+            _ => {}
         }
-        let same = |own: &Unit| own.dimension() == unit.dimension() && *own != self.height;
+        let around = [self.height, self.pressure];
+        let same = |own: &Unit| own.dimension() == unit.dimension() && !around.contains(own);
         self.each().find(same).unwrap_or(unit)
     }
 
