@@ -684,7 +684,7 @@ fuel: Quantity | null,
 /**
  * What must be left at landing.
  */
-reserve: Reserve | null, 
+reserve: FuelReserve | null, 
 /**
  * Parts of petrol to one of oil.
  */
@@ -822,11 +822,16 @@ burns: Array<Burn>,
 /**
  * What must be left at landing.
  */
-reserve: Reserve, 
+reserve: FuelReserve, 
 /**
  * How long the flight is meant to last.
  */
 flight_time: Quantity, };
+
+/**
+ * What must be left at landing: a volume, or a time at the burn.
+ */
+export type FuelReserve = Quantity;
 
 /**
  * What a person answered.
@@ -2989,7 +2994,7 @@ raw: number | null,
  */
 words: string, 
 /**
- * The record it is from.
+ * The record it is from; empty while that isn't signed.
  */
 record: string, 
 /**
@@ -3031,7 +3036,7 @@ title: string,
  */
 what: string, 
 /**
- * In which unit all values here are; its sign is empty for grades.
+ * In which unit all values here are; its sign is empty for grades, and in words for eighths of a turn.
  */
 unit: UnitView, 
 /**
@@ -3047,11 +3052,15 @@ points: Array<TrendPoint>,
  */
 band: TrendBand | null, 
 /**
- * The line through the readings with its interval; none where they tell too little.
+ * The line through the readings with its interval; none where they tell too little, and through grades.
  */
 line: TrendLine | null, 
 /**
- * A step in level.
+ * How often chance alone makes such a trend, 0 to 1; none where the readings tell too little.
+ */
+chance: number | null, 
+/**
+ * A step in level, where two levels are nearer to the readings than the line is.
  */
 change: TrendChange | null, 
 /**
@@ -3071,7 +3080,7 @@ sentences: Array<string>,
  */
 direction: string, 
 /**
- * Whether a person should act on it: a trend toward the limit.
+ * Whether a person should act on it: a trend toward the limit, or to the worse; or past it already.
  */
 drifts: boolean, };
 

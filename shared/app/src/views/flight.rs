@@ -38,10 +38,6 @@ struct FlightForm {
     pub burns_words: String,
     /// The school's wind limits, where one has set any.
     pub school_wind: Option<WindLimits>,
-    /// The limits that the pilot set last, where today's plan has none; the wind itself is never taken over.
-    pub own_wind: Option<WindLimits>,
-    /// How high the field lies, as it was typed last.
-    pub elevation: Option<Quantity>,
     /// Units of each kind, the person's own first.
     pub units: FlightUnits,
 }
@@ -60,6 +56,8 @@ struct FlightOwn {
     pub ratio: Option<f64>,
     /// Wind limits that they set.
     pub wind: Option<WindLimits>,
+    /// How high the field lies.
+    pub elevation: Option<Quantity>,
 }
 /// Units that may be chosen, the person's own first.
 struct FlightUnits {
