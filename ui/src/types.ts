@@ -653,14 +653,6 @@ burns_words: string,
  */
 school_wind: WindLimits | null, 
 /**
- * The limits that the pilot set last, where today's plan has none; the wind itself is never taken over.
- */
-own_wind: WindLimits | null, 
-/**
- * How high the field lies, as it was typed last.
- */
-elevation: Quantity | null, 
-/**
  * Units of each kind, the person's own first.
  */
 units: FlightUnits, };
@@ -692,7 +684,11 @@ ratio: number | null,
 /**
  * Wind limits that they set.
  */
-wind: WindLimits | null, };
+wind: WindLimits | null, 
+/**
+ * How high the field lies.
+ */
+elevation: Quantity | null, };
 
 /**
  * What comes of one part of a plan.

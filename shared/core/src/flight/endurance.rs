@@ -37,6 +37,8 @@ pub struct Burned {
 
 /// What must be left at landing: a volume, or a time at the burn.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
+// The reserve parachute has that name already.
+#[ts(rename = "FuelReserve")]
 pub struct Reserve(pub Quantity);
 
 /// How the interval was made.
