@@ -5,6 +5,7 @@ use ts_rs::TS;
 
 use super::atmosphere::{R, altitude_of_density, altitude_of_pressure, standard_pressure};
 use super::fault::{FlightFault, within};
+use super::input::Input;
 use crate::units::{Quantity, Unit};
 
 /// Molar mass of water over that of dry air (18.015 28 / 28.964 4).
@@ -60,8 +61,8 @@ pub fn air(
 ) -> Result<Air, FlightFault> {
     let pressure = at_field(pressure)?;
     let degrees = |quantity, what| within(quantity, Unit::Celsius, what, (-60.0, 60.0));
-    let celsius = degrees(temperature, "the temperature")?;
-    let dew = dew_point.map(|dew| degrees(dew, "the dew point")).transpose()?;
+    let celsius = degrees(temperature, Input::Temperature)?;
+    let dew = dew_point.map(|dew| degrees(dew, Input::DewPoint)).transpose()?;
     // A reading converted there and back stays where it was.
     if dew.is_some_and(|dew| dew > celsius + 1e-9) {
         return Err(FlightFault::AboveSaturation);
@@ -82,11 +83,11 @@ pub fn air(
 /// Pa.
 fn at_field(pressure: Pressure) -> Result<f64, FlightFault> {
     match pressure {
-        Pressure::Field(pressure) => within(pressure, Unit::Pascal, "the pressure", (30_000.0, 108_500.0)),
+        Pressure::Field(pressure) => within(pressure, Unit::Pascal, Input::Pressure, (30_000.0, 108_500.0)),
         Pressure::Altimeter { elevation, setting } => {
-            let height = within(elevation, Unit::Metre, "the elevation", (-430.0, 9_000.0))?;
+            let height = within(elevation, Unit::Metre, Input::Elevation, (-430.0, 9_000.0))?;
             // The lowest and highest that were ever reported, about.
-            within(setting, Unit::Pascal, "the altimeter setting", (87_000.0, 108_500.0))?;
+            within(setting, Unit::Pascal, Input::Setting, (87_000.0, 108_500.0))?;
             let altitude = height + altitude_of_pressure(setting)?.value;
             Ok(standard_pressure(Quantity::new(altitude, Unit::Metre))?.value)
         }

@@ -5,6 +5,7 @@
 //! `ambiance`).
 
 use super::fault::{FlightFault, within};
+use super::input::Input;
 use crate::units::{Quantity, STANDARD_GRAVITY, Unit};
 
 /// Temperature at sea level, K.
@@ -28,7 +29,7 @@ pub(super) fn rho0() -> f64 {
 }
 
 fn height(altitude: Quantity) -> Result<f64, FlightFault> {
-    within(altitude, Unit::Metre, "the altitude", HEIGHTS)
+    within(altitude, Unit::Metre, Input::Altitude, HEIGHTS)
 }
 
 /// Temperature at an altitude, K.
@@ -62,7 +63,7 @@ pub fn standard_density(altitude: Quantity) -> Result<Quantity, FlightFault> {
 /// # Errors
 /// [`FlightFault::Outside`].
 pub fn altitude_of_pressure(pressure: Quantity) -> Result<Quantity, FlightFault> {
-    let pressure = within(pressure, Unit::Pascal, "the pressure", (22_632.0, 120_000.0))?;
+    let pressure = within(pressure, Unit::Pascal, Input::Pressure, (22_632.0, 120_000.0))?;
     Ok(Quantity::new(T0 / LAPSE * (1.0 - (pressure / P0).powf(1.0 / exponent())), Unit::Metre))
 }
 
@@ -71,6 +72,6 @@ pub fn altitude_of_pressure(pressure: Quantity) -> Result<Quantity, FlightFault>
 /// # Errors
 /// [`FlightFault::Outside`].
 pub fn altitude_of_density(density: Quantity) -> Result<Quantity, FlightFault> {
-    let density = within(density, Unit::KilogramPerCubicMetre, "the density", (0.36, 2.0))?;
+    let density = within(density, Unit::KilogramPerCubicMetre, Input::Density, (0.36, 2.0))?;
     Ok(Quantity::new(T0 / LAPSE * (1.0 - (density / rho0()).powf(1.0 / (exponent() - 1.0))), Unit::Metre))
 }

@@ -4,7 +4,8 @@ use serde::{Deserialize, Serialize};
 use statrs::distribution::{ContinuousCDF, StudentsT};
 use ts_rs::TS;
 
-use super::fault::{FlightFault, more, some};
+use super::fault::{FlightFault, Must, more, some};
+use super::input::Input;
 use crate::told::{Told, TooLittle};
 use crate::units::{Quantity, Unit};
 
@@ -75,10 +76,43 @@ pub struct Endurance {
 /// # Errors
 /// [`FlightFault`].
 pub fn endurance(fuel: Quantity, burns: &[Burn], reserve: Reserve) -> Result<Told<Endurance>, FlightFault> {
-    let litres = some(fuel, Unit::Litre, "fuel")?;
+    let litres = some(fuel, Unit::Litre, Input::Fuel)?;
     let Reserve(reserve) = reserve;
     let by_time = reserve.unit.dimension() == Unit::Hour.dimension();
-    let kept = some(reserve, if by_time { Unit::Hour } else { Unit::Litre }, "reserve")?;
+    let kept = some(reserve, if by_time { Unit::Hour } else { Unit::Litre }, Input::Reserve)?;
+    let Burning { slow, fast, by, flights } = match burning(burns)? {
+        Told::Told(burning) => burning,
+        Told::TooLittle(why) => return Ok(Told::TooLittle(why)),
+    };
+    let lasts = |rate: Quantity| {
+        let hours = if by_time { litres / rate.value - kept } else { (litres - kept) / rate.value };
+        Quantity::new(hours.max(0.0), Unit::Hour)
+    };
+    let (low, high) = (lasts(fast), lasts(slow));
+    if !low.value.is_finite() || !high.value.is_finite() {
+        return Err(FlightFault::Impossible { what: Input::Burn, must: Must::Positive });
+    }
+    Ok(Told::Told(Endurance { low, high, burn: (slow, fast), by, flights }))
+}
+
+/// What an engine burns.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Burning {
+    /// The lower burn, L/h.
+    pub slow: Quantity,
+    /// The higher.
+    pub fast: Quantity,
+    /// How the interval was made.
+    pub by: Spread,
+    /// How many flights it rests on.
+    pub flights: usize,
+}
+
+/// What an engine burns, by what it burned before. See [`endurance`].
+///
+/// # Errors
+/// [`FlightFault`].
+pub fn burning(burns: &[Burn]) -> Result<Told<Burning>, FlightFault> {
     let rates = burns.iter().map(rate).collect::<Result<Vec<f64>, _>>()?;
     if rates.len() < FEWEST {
         return Ok(Told::TooLittle(TooLittle::Few { has: rates.len(), needs: FEWEST }));
@@ -89,26 +123,47 @@ pub fn endurance(fuel: Quantity, burns: &[Burn], reserve: Reserve) -> Result<Tol
         Some((slow, fast)) => (slow.max(least / 2.0), fast, Spread::Predicted),
         None => (least, most, Spread::LeastAndMost),
     };
-    let lasts = |rate: f64| {
-        let hours = if by_time { litres / rate - kept } else { (litres - kept) / rate };
-        Quantity::new(hours.max(0.0), Unit::Hour)
-    };
     let per_hour = |rate| Quantity::new(rate, Unit::LitrePerHour);
-    let (low, high) = (lasts(fast), lasts(slow));
-    if !low.value.is_finite() || !high.value.is_finite() {
-        return Err(FlightFault::Impossible { what: "the burn", must: "more than nothing" });
+    Ok(Told::Told(Burning { slow: per_hour(slow), fast: per_hour(fast), by, flights: rates.len() }))
+}
+
+/// Whether the fuel lasts for a flight.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Lasts {
+    /// Also at the higher burn.
+    Surely,
+    /// Only if the engine burns less than it may.
+    Perhaps,
+    /// Not even at the lower burn.
+    No,
+}
+
+impl Endurance {
+    /// Whether it lasts for a flight of this length. At the end of the interval is within.
+    ///
+    /// # Errors
+    /// [`FlightFault`] for no time, or a time of nothing.
+    pub fn lasts(&self, flight_time: Quantity) -> Result<Lasts, FlightFault> {
+        let time = more(flight_time, Unit::Hour, Input::FlightTime)?;
+        // A time typed in minutes must not fall a hair outside.
+        let within = |end: Quantity| time <= end.value * (1.0 + 1e-9);
+        Ok(if within(self.low) {
+            Lasts::Surely
+        } else if within(self.high) {
+            Lasts::Perhaps
+        } else {
+            Lasts::No
+        })
     }
-    let burn = (per_hour(slow), per_hour(fast));
-    Ok(Told::Told(Endurance { low, high, burn, by, flights: rates.len() }))
 }
 
 /// L/h.
 fn rate(burn: &Burn) -> Result<f64, FlightFault> {
     match burn {
         Burn::Flight(Burned { used, time }) => {
-            Ok(more(*used, Unit::Litre, "used")? / more(*time, Unit::Hour, "time")?)
+            Ok(more(*used, Unit::Litre, Input::Used)? / more(*time, Unit::Hour, Input::Time)?)
         }
-        Burn::Rate(rate) => more(*rate, Unit::LitrePerHour, "the burn"),
+        Burn::Rate(rate) => more(*rate, Unit::LitrePerHour, Input::Burn),
     }
 }
 

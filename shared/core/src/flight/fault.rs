@@ -1,6 +1,28 @@
 //! Why something about a flight can't be computed, and what would help.
 
+use super::input::Input;
 use crate::units::{Quantity, Unit, UnitFault};
+
+/// What an input must be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Must {
+    /// Nothing, or more.
+    NotNegative,
+    /// More than nothing.
+    Positive,
+    /// One, or more.
+    AtLeastOne,
+}
+
+impl std::fmt::Display for Must {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(match self {
+            Must::NotNegative => "0 or more",
+            Must::Positive => "more than nothing",
+            Must::AtLeastOne => "1 or more",
+        })
+    }
+}
 
 /// Why nothing can be computed.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
@@ -12,18 +34,18 @@ pub enum FlightFault {
     #[error("{what} must be {must}")]
     Impossible {
         /// Which input.
-        what: &'static str,
+        what: Input,
         /// What would be possible.
-        must: &'static str,
+        must: Must,
     },
     /// The lower end lies above the higher.
     #[error("{0}: `low` must not be above `high`")]
-    Backwards(&'static str),
+    Backwards(Input),
     /// Outside what the formula holds for.
     #[error("{what}: {value} is outside {low} to {high}: look for a slip in number or unit")]
     Outside {
         /// Which input.
-        what: &'static str,
+        what: Input,
         /// As given.
         value: Quantity,
         /// From.
@@ -46,22 +68,22 @@ pub enum FlightFault {
 }
 
 /// A quantity in `unit` that must not be less than nothing.
-pub(super) fn some(quantity: Quantity, unit: Unit, what: &'static str) -> Result<f64, FlightFault> {
+pub(super) fn some(quantity: Quantity, unit: Unit, what: Input) -> Result<f64, FlightFault> {
     let value = quantity.to(unit)?.value;
-    if value >= 0.0 { Ok(value) } else { Err(FlightFault::Impossible { what, must: "0 or more" }) }
+    if value >= 0.0 { Ok(value) } else { Err(FlightFault::Impossible { what, must: Must::NotNegative }) }
 }
 
 /// A quantity in `unit` that must be more than nothing.
-pub(super) fn more(quantity: Quantity, unit: Unit, what: &'static str) -> Result<f64, FlightFault> {
+pub(super) fn more(quantity: Quantity, unit: Unit, what: Input) -> Result<f64, FlightFault> {
     let value = quantity.to(unit)?.value;
-    if value > 0.0 { Ok(value) } else { Err(FlightFault::Impossible { what, must: "more than nothing" }) }
+    if value > 0.0 { Ok(value) } else { Err(FlightFault::Impossible { what, must: Must::Positive }) }
 }
 
 /// A quantity in `unit` within what can be.
 pub(super) fn within(
     quantity: Quantity,
     unit: Unit,
-    what: &'static str,
+    what: Input,
     (low, high): (f64, f64),
 ) -> Result<f64, FlightFault> {
     let value = quantity.to(unit)?.value;

@@ -3,7 +3,8 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::fault::{FlightFault, some};
+use super::fault::{FlightFault, Must, some};
+use super::input::Input;
 use crate::units::{Quantity, Unit};
 
 /// Parts of petrol to one of oil: 50 for 50:1.
@@ -106,19 +107,56 @@ pub enum Oil {
 /// # Errors
 /// [`FlightFault`] for a volume below nothing, or nothing to mix at all.
 pub fn oil_to_add(mix: &Mix) -> Result<Oil, FlightFault> {
-    let litres = Unit::Litre;
-    let (tank, fuel) = (some(mix.in_tank, litres, "in_tank")?, some(mix.add_fuel, litres, "add_fuel")?);
-    if tank + fuel <= 0.0 {
-        return Err(FlightFault::Impossible { what: "`in_tank` or `add_fuel`", must: "more than nothing" });
-    }
-    let oil = mix.ratio_in_tank.map_or(0.0, |Ratio(ratio)| tank / (ratio + 1.0));
-    let petrol = tank - oil + fuel;
+    let (petrol, oil) = contents(mix)?;
     let Ratio(target) = mix.target_ratio;
-    let shown = |value: f64| Quantity::new(value, litres).to(mix.add_fuel.unit);
+    let shown = |value: f64| Quantity::new(value, Unit::Litre).to(mix.add_fuel.unit);
     let add = petrol / target - oil;
     // A drop less than nothing is rounding.
     if add < -1e-12 * oil {
         return Ok(Oil::TooMuch { more_fuel: shown(oil * target - petrol)? });
     }
     Ok(Oil::Add(shown(add.max(0.0))?))
+}
+
+/// What the tank holds once it was poured into.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Poured {
+    /// Oil that is there over oil that is wanted: 1 is the ratio wanted.
+    pub share: f64,
+    /// Parts of petrol to one of oil; none without any oil.
+    pub ratio: Option<f64>,
+    /// Oil that is missing; nothing where there is enough.
+    pub missing: Quantity,
+    /// Petrol that brings too much oil to the ratio; nothing where there isn't too much.
+    pub more_fuel: Quantity,
+}
+
+/// The tank after petrol was added, and oil where any was. In the unit of the petrol added.
+///
+/// # Errors
+/// [`FlightFault`], as [`oil_to_add`].
+pub fn poured(mix: &Mix, oil: Option<Quantity>) -> Result<Poured, FlightFault> {
+    let (petrol, before) = contents(mix)?;
+    let added = oil.map(|oil| some(oil, Unit::Litre, Input::Oil)).transpose()?;
+    let oil = before + added.unwrap_or(0.0);
+    let Ratio(target) = mix.target_ratio;
+    let wanted = petrol / target;
+    let shown = |value: f64| Quantity::new(value.max(0.0), Unit::Litre).to(mix.add_fuel.unit);
+    Ok(Poured {
+        share: oil / wanted,
+        ratio: (oil > 0.0).then(|| petrol / oil),
+        missing: shown(wanted - oil)?,
+        more_fuel: shown(oil * target - petrol)?,
+    })
+}
+
+/// Petrol and oil, L: what was in the tank and the petrol added.
+fn contents(mix: &Mix) -> Result<(f64, f64), FlightFault> {
+    let tank = some(mix.in_tank, Unit::Litre, Input::InTank)?;
+    let fuel = some(mix.add_fuel, Unit::Litre, Input::AddFuel)?;
+    if tank + fuel <= 0.0 {
+        return Err(FlightFault::Impossible { what: Input::TankOrFuel, must: Must::Positive });
+    }
+    let oil = mix.ratio_in_tank.map_or(0.0, |Ratio(ratio)| tank / (ratio + 1.0));
+    Ok((tank - oil + fuel, oil))
 }

@@ -7,6 +7,7 @@ mod air;
 mod atmosphere;
 mod endurance;
 mod fault;
+mod input;
 mod mix;
 mod thin;
 mod weight;
@@ -16,9 +17,10 @@ pub use air::{Air, Pressure, air};
 pub use atmosphere::{
     altitude_of_density, altitude_of_pressure, standard_density, standard_pressure, standard_temperature,
 };
-pub use endurance::{Burn, Burned, Endurance, Reserve, Spread, endurance};
-pub use fault::FlightFault;
-pub use mix::{Mix, Oil, Ratio, oil_to_add};
+pub use endurance::{Burn, Burned, Burning, Endurance, Lasts, Reserve, Spread, burning, endurance};
+pub use fault::{FlightFault, Must};
+pub use input::Input;
+pub use mix::{Mix, Oil, Poured, Ratio, oil_to_add, poured};
 pub use thin::{Thin, thin_air};
 pub use weight::{AllUp, Loads, Margin, Range, all_up};
 pub use wind::{Over, Wind, WindLimits, WindStanding, wind_standing};

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::atmosphere::rho0;
 use super::fault::{FlightFault, within};
+use super::input::Input;
 use crate::units::{Quantity, Unit};
 
 /// How much longer the run gets for each 1 000 ft of density altitude. Common practice, no source.
@@ -32,8 +33,8 @@ pub struct Thin {
 /// # Errors
 /// [`FlightFault::Outside`].
 pub fn thin_air(density: Quantity, density_altitude: Quantity) -> Result<Thin, FlightFault> {
-    let density = within(density, Unit::KilogramPerCubicMetre, "the density", (0.36, 2.0))? / rho0();
-    let feet = within(density_altitude, Unit::Foot, "the density altitude", (-20_000.0, 36_089.24))?;
+    let density = within(density, Unit::KilogramPerCubicMetre, Input::Density, (0.36, 2.0))? / rho0();
+    let feet = within(density_altitude, Unit::Foot, Input::DensityAltitude, (-20_000.0, 36_089.24))?;
     let density = density.min(1.0);
     let roll = 1.0 + ROLL_PER_1000_FT * feet.max(0.0) / 1000.0;
     Ok(Thin { density, thrust: density, speed: density.sqrt().recip(), roll })

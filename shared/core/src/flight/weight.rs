@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 use super::fault::{FlightFault, more, some};
+use super::input::Input;
 use crate::units::{Quantity, Unit};
 
 /// Density of petrol with its oil, kg/L: the heaviest that EN 228 allows (720 to 775 kg/m³ at 15 °C;
@@ -65,17 +66,17 @@ pub struct AllUp {
 /// [`FlightFault`] for a load below nothing, a pilot or machine of nothing, or a range backwards.
 pub fn all_up(loads: &Loads, wing: &Range) -> Result<AllUp, FlightFault> {
     let kg = Unit::Kilogram;
-    let (low, high) = (more(wing.low, kg, "wing.low")?, more(wing.high, kg, "wing.high")?);
+    let (low, high) = (more(wing.low, kg, Input::WingLow)?, more(wing.high, kg, Input::WingHigh)?);
     if low > high {
-        return Err(FlightFault::Backwards("wing"));
+        return Err(FlightFault::Backwards(Input::Wing));
     }
     let fuel = match loads.fuel.unit.dimension() == Unit::Litre.dimension() {
-        true => some(loads.fuel, Unit::Litre, "fuel")? * PETROL,
-        false => some(loads.fuel, kg, "fuel")?,
+        true => some(loads.fuel, Unit::Litre, Input::Fuel)? * PETROL,
+        false => some(loads.fuel, kg, Input::Fuel)?,
     };
-    let dry = more(loads.pilot, kg, "pilot")?
-        + more(loads.machine, kg, "machine")?
-        + some(loads.ballast, kg, "ballast")?;
+    let dry = more(loads.pilot, kg, Input::Pilot)?
+        + more(loads.machine, kg, Input::Machine)?
+        + some(loads.ballast, kg, Input::Ballast)?;
     let unit = wing.low.unit;
     let shown = |kilograms: f64| Quantity::new(kilograms, kg).to(unit);
     let total = dry + fuel;

@@ -4,7 +4,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::fault::{FlightFault, more, some};
+use super::fault::{FlightFault, Must, more, some};
+use super::input::Input;
 use crate::units::{Quantity, Unit};
 
 /// The wind as measured.
@@ -64,18 +65,19 @@ const BREEZE: f64 = 2.0;
 /// [`FlightFault`], among them [`FlightFault::NoLimit`] and [`FlightFault::CalmGust`].
 pub fn wind_standing(wind: &Wind, limits: &WindLimits) -> Result<WindStanding, FlightFault> {
     let speed = Unit::MetrePerSecond;
-    if *limits == WindLimits::default() {
-        return Err(FlightFault::NoLimit);
-    }
-    let mean = some(wind.mean, speed, "mean")?;
-    let gust = wind.gust.map(|gust| some(gust, speed, "gust")).transpose()?;
+    let mean = some(wind.mean, speed, Input::Mean)?;
+    let gust = wind.gust.map(|gust| some(gust, speed, Input::Gust)).transpose()?;
     if gust.is_some_and(|gust| gust < mean * (1.0 - 1e-9)) {
         return Err(FlightFault::CalmGust);
     }
+    if *limits == WindLimits::default() {
+        return Err(FlightFault::NoLimit);
+    }
     let limit = |limit: Option<Quantity>, what| limit.map(|limit| more(limit, speed, what)).transpose();
-    let (mean_limit, gust_limit) = (limit(limits.mean, "limits.mean")?, limit(limits.gust, "limits.gust")?);
+    let (mean_limit, gust_limit) =
+        (limit(limits.mean, Input::MeanLimit)?, limit(limits.gust, Input::GustLimit)?);
     if limits.gust_factor.is_some_and(|factor| !factor.is_finite() || factor < 1.0) {
-        return Err(FlightFault::Impossible { what: "limits.gust_factor", must: "1 or more" });
+        return Err(FlightFault::Impossible { what: Input::GustFactorLimit, must: Must::AtLeastOne });
     }
     // A limit in knots and a wind in m/s stay on the side where they were.
     let past = |value: f64, limit: f64| value > limit * (1.0 + 1e-9);
