@@ -30,7 +30,7 @@ fn main() {
 }
 
 fn verdict(store: &mut Store, path: &str) {
-    let people = BTreeMap::new();
+    let (people, limits) = (BTreeMap::new(), witnessmark_core::list::Limits::default());
     let ours = median(200, || {
         let history: History = store.read(|tx| tx.history(MACHINE)).unwrap().unwrap();
         let question = Question {
@@ -41,6 +41,7 @@ fn verdict(store: &mut Store, path: &str) {
             persons: &BTreeMap::new(),
             split: &store.read(|tx| tx.split_words(MACHINE)).unwrap(),
             refused: store.read(|tx| tx.refused(MACHINE)).unwrap(),
+            limits: &limits,
         };
         assert!(!judge(question).reasons.is_empty());
     });

@@ -3,8 +3,9 @@
 use std::collections::BTreeMap;
 
 use uuid::Uuid;
+use witnessmark_core::flight::WindLimits;
 use witnessmark_core::history::History;
-use witnessmark_core::list::Machinery;
+use witnessmark_core::list::{Limits, Machinery};
 use witnessmark_core::record::DeviceId;
 use witnessmark_core::said::{Arg, Said};
 use witnessmark_core::verdict::{Question, Reason, State, Verdict, judge};
@@ -12,7 +13,12 @@ use witnessmark_store::Tx;
 
 use crate::Fault;
 use crate::house::House;
+use crate::usecases::school::place;
 use crate::views::{FactView, ReasonView, VerdictView};
+
+/// What holds of a machine under no school, or under another one than this device's.
+static NO_LIMITS: Limits =
+    Limits { wind: WindLimits { mean: None, gust: None, gust_factor: None }, inspect: BTreeMap::new() };
 
 /// Who holds which device.
 #[derive(Default)]
@@ -57,6 +63,10 @@ impl House {
         people: &People,
     ) -> Result<Verdict, Fault> {
         let described = history.machine.as_ref();
+        let ours = match (history.school, place(tx)?) {
+            (Some(school), Some(place)) => school == place.school,
+            _ => false,
+        };
         Ok(judge(Question {
             history,
             sheet: described.and_then(|(machine, _)| self.catalogue.sheets.get(&machine.engine)),
@@ -65,6 +75,7 @@ impl House {
             persons: &people.persons,
             split: &tx.split_words(machine)?,
             refused: tx.refused(machine)?,
+            limits: if ours { &self.catalogue.limits } else { &NO_LIMITS },
         }))
     }
 

@@ -6,7 +6,7 @@ mod common;
 
 use chrono::Days;
 use common::*;
-use witnessmark_core::list::Meaning;
+use witnessmark_core::list::{Limits, Meaning};
 use witnessmark_core::verdict::{Question, Rule, State, Verdict, judge};
 
 fn rules(verdict: &Verdict) -> Vec<(State, Rule)> {
@@ -44,6 +44,7 @@ fn an_engine_without_a_data_sheet_grounds() {
         persons: &BTreeMap::new(),
         split: &[],
         refused: 0,
+        limits: &Limits::default(),
     });
     assert_eq!(rules(&verdict), [(State::Grounded, Rule::UnknownEngine)]);
 }
@@ -237,7 +238,7 @@ fn a_clock_set_back_does_not_make_an_expired_repack_good() {
 fn a_split_word_and_a_refused_record_ground() {
     let world = World::fit();
     let history = world.history();
-    let sheet = confirmed_sheet();
+    let (sheet, limits) = (confirmed_sheet(), Limits::default());
     let question = Question {
         history: &history,
         sheet: Some(&sheet),
@@ -246,6 +247,7 @@ fn a_split_word_and_a_refused_record_ground() {
         persons: &BTreeMap::new(),
         split: &[],
         refused: 0,
+        limits: &limits,
     };
     let split = [world.id(0)];
     assert_eq!(rules(&judge(Question { split: &split, ..question })), [(State::Grounded, Rule::SplitWord)]);

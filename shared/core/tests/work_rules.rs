@@ -96,6 +96,7 @@ fn verdict(world: &World, people: &[u8]) -> Verdict {
         persons: &persons,
         split: &[],
         refused: 0,
+        limits: &witnessmark_core::list::Limits::default(),
     })
 }
 

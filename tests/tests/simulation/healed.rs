@@ -135,6 +135,7 @@ fn tells(
             persons: &persons,
             split,
             refused: 0,
+            limits: &witnessmark_core::list::Limits::default(),
         })
     };
     Told {

@@ -144,7 +144,7 @@ impl Endurance {
     /// # Errors
     /// [`FlightFault`] for no time, or a time of nothing.
     pub fn lasts(&self, flight_time: Quantity) -> Result<Lasts, FlightFault> {
-        let time = more(flight_time, Unit::Hour, Input::FlightTime)?;
+        let time = flight_hours(flight_time)?;
         // A time typed in minutes must not fall a hair outside.
         let within = |end: Quantity| time <= end.value * (1.0 + 1e-9);
         Ok(if within(self.low) {
@@ -155,6 +155,14 @@ impl Endurance {
             Lasts::No
         })
     }
+}
+
+/// How long a flight is meant to last, h.
+///
+/// # Errors
+/// [`FlightFault`] for no time, or a time of nothing.
+pub fn flight_hours(flight_time: Quantity) -> Result<f64, FlightFault> {
+    more(flight_time, Unit::Hour, Input::FlightTime)
 }
 
 /// L/h.

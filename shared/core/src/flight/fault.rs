@@ -14,6 +14,17 @@ pub enum Must {
     AtLeastOne,
 }
 
+impl Must {
+    /// Its id.
+    pub fn id(self) -> &'static str {
+        match self {
+            Must::NotNegative => "not-negative",
+            Must::Positive => "positive",
+            Must::AtLeastOne => "at-least-one",
+        }
+    }
+}
+
 impl std::fmt::Display for Must {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str(match self {

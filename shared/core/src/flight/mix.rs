@@ -7,7 +7,8 @@ use super::fault::{FlightFault, Must, some};
 use super::input::Input;
 use crate::units::{Quantity, Unit};
 
-/// Parts of petrol to one of oil: 50 for 50:1.
+/// Parts of petrol to one of oil: 50 for 50:1. One that was read as a number may be a slip, which is
+/// told where it is used, so that what was typed beside it isn't lost.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(try_from = "Written", into = "f64")]
 pub struct Ratio(f64);
@@ -28,7 +29,7 @@ impl TryFrom<Written> for Ratio {
 
     fn try_from(written: Written) -> Result<Self, FlightFault> {
         match written {
-            Written::Number(number) => Ratio::new(number),
+            Written::Number(number) => Ok(Ratio(number)),
             Written::Text(text) => text.parse(),
         }
     }
@@ -152,6 +153,9 @@ pub fn poured(mix: &Mix, oil: Option<Quantity>) -> Result<Poured, FlightFault> {
 
 /// Petrol and oil, L: what was in the tank and the petrol added.
 fn contents(mix: &Mix) -> Result<(f64, f64), FlightFault> {
+    for Ratio(ratio) in mix.ratio_in_tank.into_iter().chain([mix.target_ratio]) {
+        Ratio::new(ratio)?;
+    }
     let tank = some(mix.in_tank, Unit::Litre, Input::InTank)?;
     let fuel = some(mix.add_fuel, Unit::Litre, Input::AddFuel)?;
     if tank + fuel <= 0.0 {

@@ -17,10 +17,12 @@ pub use air::{Air, Pressure, air};
 pub use atmosphere::{
     altitude_of_density, altitude_of_pressure, standard_density, standard_pressure, standard_temperature,
 };
-pub use endurance::{Burn, Burned, Burning, Endurance, Lasts, Reserve, Spread, burning, endurance};
+pub use endurance::{
+    Burn, Burned, Burning, Endurance, Lasts, Reserve, Spread, burning, endurance, flight_hours,
+};
 pub use fault::{FlightFault, Must};
 pub use input::Input;
 pub use mix::{Mix, Oil, Poured, Ratio, oil_to_add, poured};
 pub use thin::{Thin, thin_air};
-pub use weight::{AllUp, Loads, Margin, Range, all_up};
+pub use weight::{AllUp, Loads, Margin, PETROL_KG_PER_LITRE, Range, all_up};
 pub use wind::{Over, Wind, WindLimits, WindStanding, wind_standing};

@@ -9,7 +9,7 @@ use crate::units::{Quantity, Unit};
 
 /// Density of petrol with its oil, kg/L: the heaviest that EN 228 allows (720 to 775 kg/m³ at 15 °C;
 /// from memory), so that what is poured is never heavier than what is counted.
-const PETROL: f64 = 0.775;
+pub const PETROL_KG_PER_LITRE: f64 = 0.775;
 
 /// What goes up.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, TS)]
@@ -71,7 +71,7 @@ pub fn all_up(loads: &Loads, wing: &Range) -> Result<AllUp, FlightFault> {
         return Err(FlightFault::Backwards(Input::Wing));
     }
     let fuel = match loads.fuel.unit.dimension() == Unit::Litre.dimension() {
-        true => some(loads.fuel, Unit::Litre, Input::Fuel)? * PETROL,
+        true => some(loads.fuel, Unit::Litre, Input::Fuel)? * PETROL_KG_PER_LITRE,
         false => some(loads.fuel, kg, Input::Fuel)?,
     };
     let dry = more(loads.pilot, kg, Input::Pilot)?

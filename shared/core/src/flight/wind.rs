@@ -18,6 +18,22 @@ pub struct Wind {
     pub gust: Option<Quantity>,
 }
 
+impl Wind {
+    /// Mean and gusts, m/s, if there is such a wind.
+    ///
+    /// # Errors
+    /// [`FlightFault`], among them [`FlightFault::CalmGust`].
+    pub fn speeds(&self) -> Result<(f64, Option<f64>), FlightFault> {
+        let speed = Unit::MetrePerSecond;
+        let mean = some(self.mean, speed, Input::Mean)?;
+        let gust = self.gust.map(|gust| some(gust, speed, Input::Gust)).transpose()?;
+        if gust.is_some_and(|gust| gust < mean * (1.0 - 1e-9)) {
+            return Err(FlightFault::CalmGust);
+        }
+        Ok((mean, gust))
+    }
+}
+
 /// What it may be at most. There is no default: somebody has to set it.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema, TS)]
 #[serde(deny_unknown_fields, default)]
@@ -64,15 +80,11 @@ const BREEZE: f64 = 2.0;
 /// # Errors
 /// [`FlightFault`], among them [`FlightFault::NoLimit`] and [`FlightFault::CalmGust`].
 pub fn wind_standing(wind: &Wind, limits: &WindLimits) -> Result<WindStanding, FlightFault> {
-    let speed = Unit::MetrePerSecond;
-    let mean = some(wind.mean, speed, Input::Mean)?;
-    let gust = wind.gust.map(|gust| some(gust, speed, Input::Gust)).transpose()?;
-    if gust.is_some_and(|gust| gust < mean * (1.0 - 1e-9)) {
-        return Err(FlightFault::CalmGust);
-    }
     if *limits == WindLimits::default() {
         return Err(FlightFault::NoLimit);
     }
+    let (mean, gust) = wind.speeds()?;
+    let speed = Unit::MetrePerSecond;
     let limit = |limit: Option<Quantity>, what| limit.map(|limit| more(limit, speed, what)).transpose();
     let (mean_limit, gust_limit) =
         (limit(limits.mean, Input::MeanLimit)?, limit(limits.gust, Input::GustLimit)?);

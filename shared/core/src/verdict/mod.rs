@@ -2,6 +2,8 @@
 //!
 //! Uncertainty grounds: what is missing, unread or in doubt counts against flying, by rule.
 
+mod flight;
+mod inspecting;
 mod work;
 
 use std::collections::BTreeMap;
@@ -12,7 +14,7 @@ use ts_rs::TS;
 use uuid::Uuid;
 
 use crate::history::{BEFORE_FLIGHT, History, Look, Open};
-use crate::list::{Meaning, ResolvedBand, Sheet};
+use crate::list::{Limits, Meaning, ResolvedBand, Sheet};
 use crate::record::{Deferred, DeviceId, Digest};
 use crate::said::Said;
 
@@ -73,6 +75,7 @@ pub enum Rule {
     InspectOver,
 }
 
+pub use flight::{MIX_RATIO, Part, fault_said, flight_faults};
 pub use work::{lack_said, left_said};
 
 /// One reason, what stands behind it, and what would clear it.
@@ -129,6 +132,8 @@ pub struct Question<'a> {
     pub split: &'a [DeviceId],
     /// Records about this machine that were refused (bad signature, revoked key).
     pub refused: u32,
+    /// What the machine's school has set; nothing where it is under none, or another one than the reader's.
+    pub limits: &'a Limits,
 }
 
 /// Judges.
@@ -141,6 +146,8 @@ pub fn judge(question: Question<'_>) -> Verdict {
     reasons.extend(reserve(question));
     reasons.extend(limits(question));
     reasons.extend(work::reasons(question));
+    reasons.extend(flight::reasons(question));
+    reasons.extend(inspecting::reasons(question));
     reasons.sort_by_key(|reason| std::cmp::Reverse(reason.state));
     let state = reasons.iter().map(|reason| reason.state).max().unwrap_or(State::Fit);
     Verdict { state, reasons }
@@ -292,10 +299,25 @@ fn today(q: Question<'_>) -> NaiveDate {
     q.history.latest.map_or(now, |latest| now.max(latest.date_naive()))
 }
 
+/// The latest full look before flight.
+fn full_look<'a>(q: Question<'a>) -> Option<&'a Look> {
+    let full = q.history.looks.iter().filter(|look| look.occasion == BEFORE_FLIGHT);
+    full.max_by_key(|look| look.at)
+}
+
+/// The reader's day of a look.
+fn day_of(q: Question<'_>, look: &Look) -> NaiveDate {
+    look.at.with_timezone(q.now.offset()).date_naive()
+}
+
+/// Whether a full look of today stands.
+fn looked_today(q: Question<'_>) -> bool {
+    full_look(q).is_some_and(|full| day_of(q, full) == today(q))
+}
+
 fn looks(q: Question<'_>) -> Vec<Reason> {
     let looks = &q.history.looks;
-    let full = looks.iter().filter(|look| look.occasion == BEFORE_FLIGHT).max_by_key(|look| look.at);
-    let Some(full) = full else {
+    let Some(full) = full_look(q) else {
         return vec![reason(
             State::Grounded,
             Rule::NeverLooked,
@@ -303,7 +325,7 @@ fn looks(q: Question<'_>) -> Vec<Reason> {
             "clears-never-looked",
         )];
     };
-    let day = |look: &Look| look.at.with_timezone(q.now.offset()).date_naive();
+    let day = |look: &Look| day_of(q, look);
     let mut reasons = Vec::new();
     if day(full) != today(q) {
         reasons.push(Reason {

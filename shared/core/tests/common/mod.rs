@@ -10,7 +10,7 @@ pub use std::collections::{BTreeMap, BTreeSet};
 pub use chrono::{DateTime, FixedOffset, TimeDelta};
 pub use uuid::Uuid;
 pub use witnessmark_core::history::{BEFORE_FLIGHT, History};
-use witnessmark_core::list::{Meaning, Sheet, read_sheet};
+use witnessmark_core::list::{Limits, Meaning, Sheet, read_sheet};
 pub use witnessmark_core::record::{
     Author, Body, Correction, DeviceId, Digest, Finding, Inspection, Left, LimitConfirmed, Machine, Member,
     Position, Record, Rectified, Reserve, Revoked, SigningSeed, Trust,
@@ -163,6 +163,7 @@ pub fn verdict_of(history: &History, sheet: &Sheet, now: DateTime<FixedOffset>) 
         persons: &BTreeMap::new(),
         split: &[],
         refused: 0,
+        limits: &Limits::default(),
     })
 }
 

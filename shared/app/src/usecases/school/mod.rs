@@ -15,4 +15,5 @@ mod view;
 pub use desk::Send;
 pub(crate) use joining::found_demo_place;
 pub(crate) use local::take_in;
+pub(crate) use place::place;
 pub use syncing::{Request, SyncStep};

@@ -54,7 +54,7 @@ const PLACE: &str = "school";
 const COURIER: &str = "courier-key";
 
 /// This device's place, if it has one.
-pub(super) fn place(tx: &Tx<'_>) -> Result<Option<Place>, Fault> {
+pub(crate) fn place(tx: &Tx<'_>) -> Result<Option<Place>, Fault> {
     Ok(tx
         .setting(PLACE)?
         .filter(|kept| !kept.is_empty())
