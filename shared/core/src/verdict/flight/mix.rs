@@ -70,9 +70,8 @@ fn manual(q: Question<'_>, target: f64, come: &mut Come) {
     let ends = || band.ends().filter_map(|end| parts(end.quantity()?));
     let low = ends().min_by(f64::total_cmp);
     let high = ends().max_by(f64::total_cmp);
-    let say = |id: &str, manual: f64| {
-        Said::new(id).number("wanted", ratio(target)).number("manual", ratio(manual))
-    };
+    let say =
+        |id: &str, manual: f64| Said::new(id).number("wanted", ratio(target)).number("manual", ratio(manual));
     // More petrol to the oil than the manual asks for is too little oil.
     if let Some(high) = high.filter(|high| high / target < LEAST_OIL) {
         come.find(State::Grounded, say("reason-mix-manual-lean", high), "clears-mix-manual");

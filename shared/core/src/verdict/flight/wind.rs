@@ -48,7 +48,8 @@ fn passed(
         Over::Mean => limit(said("reason-wind-mean"), limits.mean),
         Over::Gust => limit(said("reason-wind-gust"), limits.gust),
         Over::GustFactor => {
-            let said = said("reason-wind-gust-factor").number("limit", limits.gust_factor.unwrap_or_default());
+            let said =
+                said("reason-wind-gust-factor").number("limit", limits.gust_factor.unwrap_or_default());
             match standing.gust_factor {
                 Some(factor) => said.number("factor", (factor * 100.0).round() / 100.0),
                 None => said.text("factor", "none"),
