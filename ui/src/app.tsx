@@ -8,6 +8,17 @@
 //   machine       to-verdict, walk-OCCASION, put-right-POINT, defer-POINT, entry-KIND, limit-BAND, edit, to-tools, export,
 //                 exported, log, work, waiting, due-ID (data-standing), due-new, component-ID (data-fitted), component-new;
 //                 to-enrol (data-enrolled), label, csv, calendar, paper-saved; with open work: job (data-ready), job-lacks, job-plan, walk-after-service, job-second, job-release
+//                 drifts, drifts-MEASURE, drifts-none, to-trends, to-readings
+//   trends        trend-MEASURE (data-direction, data-drifts), says-MEASURE, chart-MEASURE, reading-MEASURE, reading-open-MEASURE,
+//                 before-MEASURE, after-MEASURE, marks-MEASURE, band-MEASURE, table-open-MEASURE, table-MEASURE, chart-key, to-readings, trends-none
+//   readings      readings-file; readings-columns: mapping (data-remembered), column-N (data-holds), holds-N, unit-N, time-form,
+//                 column-said-N, mapping-change, mapping-confirm, readings-other; readings-told: readings-rows (data-unread),
+//                 readings-unread, figure-MEASURE, readings-hours, readings-on, readings-outside, readings-outside-unit, pin, sign,
+//                 mapping-back; readings-taken: readings-again, taken-record, readings-other
+//   fleet         life-COMPONENT (data-failed), fleet-none, to-looking, to-worth
+//   life          rests-on, intervals (data-shortens), life-every, life-says, life-table-open, life-table, life-ask, life-chance, life-in-force
+//   looking       looking-caution, looks-NAME, looking-none
+//   worth         worth-caution, worth-never, -often, -plain, worth-point-POINT, worth-none
 //   log           tank, minutes-15, -20, -30, -45, -60, log-other, log-times, log-meter, log-hours, log-flights, log-tanks,
 //                 log-note, log-typed, log-now, logged, waiting, log-done, log-undo
 //   work          job-JOB, to-plan, work-open, go-on-working
@@ -77,6 +88,10 @@ import { BoardScreen } from "./screens/board/board";
 import { Desk } from "./screens/desk/desk";
 import { First } from "./screens/first";
 import { FirstAs } from "./screens/first-as";
+import { Fleet } from "./screens/fleet/fleet";
+import { Life } from "./screens/fleet/life";
+import { Looking } from "./screens/fleet/looking";
+import { Worth } from "./screens/fleet/worth";
 import { LookForOther } from "./screens/second/for-other";
 import { LookHere } from "./screens/second/look-here";
 import { NewMachine } from "./screens/machine-form";
@@ -125,6 +140,9 @@ function Screen({ parts }: { parts: string[] }) {
   if (kind === "desk") return <Desk />;
   if (kind === "school") return <OfSchool place={parts.slice(1)} />;
   if (kind === "board") return <BoardScreen />;
+  if (kind === "fleet") return id ? <Life component={id} /> : <Fleet />;
+  if (kind === "looking") return <Looking />;
+  if (kind === "worth") return <Worth />;
   if (kind === "machine" && id) return id === "new" ? <NewMachine /> : <OfMachine id={id} deed={deed} what={what} />;
   if (kind === "record" && id)
     return deed && what === "otherwise" ? <Otherwise digest={id} point={deed} /> : <RecordScreen digest={id} point={deed} />;

@@ -22,6 +22,8 @@ import "./style/time.css";
 import "./style/codes.css";
 import "./style/school.css";
 import "./style/board.css";
+import "./style/charts.css";
+import "./style/memory.css";
 import "./style/large-letters.css";
 
 const root = document.getElementById("app");

@@ -18,6 +18,7 @@ import { Invented } from "./machines";
 import { Deeds } from "./machine-deeds";
 import { MachinePapers } from "./papers";
 import { EnrolledRow } from "./school/enrol";
+import { Drifts } from "./trends/drifts";
 
 export function MachineScreen({ id }: { id: string }) {
   const { value, fault, again } = useLoad("machine", { id });
@@ -47,6 +48,7 @@ export function MachineScreen({ id }: { id: string }) {
         </section>
       )}
       <DueRows machine={id} due={value.due} />
+      <Drifts machine={id} />
       <section aria-labelledby="timeline">
         <h2 id="timeline">{t("machine-timeline")}</h2>
         {timeline.length === 0 ? <p class="soft">{t("machine-timeline-none")}</p> : <Timeline entries={timeline} />}

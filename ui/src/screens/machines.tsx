@@ -56,6 +56,7 @@ export function Machines() {
         <a href={to("look")} data-test="to-look">{t("machines-look")}</a>
         <a href={to("school")} data-test="to-school">{t("school")}</a>
         <a href={to("tools")} data-test="to-tools">{t("tool-list")}</a>
+        <a href={to("fleet")} data-test="to-fleet">{t("fleet-title")}</a>
         <a href={to("verify")} data-test="to-verify">{t("machines-verify")}</a>
         <a href={to("settings")} data-test="to-settings">{t("machines-settings")}</a>
       </nav>

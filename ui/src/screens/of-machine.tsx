@@ -13,7 +13,9 @@ import { PutRight } from "./put-right";
 import { Enrol } from "./school/enrol";
 import { SecondAsk } from "./second/ask";
 import { SecondHere } from "./second/here";
+import { TakeReadings } from "./logs/take";
 import { LogTime } from "./time/log";
+import { Trends } from "./trends/trends";
 import { Verdict } from "./verdict";
 
 export function OfMachine({ id, deed, what }: { id: string; deed: string | undefined; what: string | undefined }) {
@@ -23,6 +25,8 @@ export function OfMachine({ id, deed, what }: { id: string; deed: string | undef
   if (deed === "defer" && what) return <Defer machine={id} point={what} />;
   if (deed === "limit" && what) return <LimitScreen machine={id} band={what} />;
   if (deed === "log") return <LogTime machine={id} />;
+  if (deed === "trends") return <Trends machine={id} measure={what} />;
+  if (deed === "readings") return <TakeReadings machine={id} />;
   if (deed === "work") return what === "plan" ? <PlanJobs machine={id} /> : <ChooseJobs machine={id} />;
   if (deed === "school") return <Enrol machine={id} />;
   if (deed === "release") return <Release machine={id} />;

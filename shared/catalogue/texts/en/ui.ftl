@@ -763,7 +763,7 @@ folder-engines = a data sheet of an engine
 folder-fragments = points of a list
 folder-assembly = how an engine comes apart
 folder-drawings = a drawing
-folder-texts-en = words, in English
+folder-texts = words, in { $language }
 school-file = For whoever runs the server
 school-file-what = A server needs this file to serve the school. It holds no key and no PIN.
 school-file-give = Give the school’s file
@@ -883,3 +883,179 @@ take-in-known = { $count ->
 everything = Everything on this device
 everything-what = All records of all machines in one file: to keep, or for another device. It holds no key and no PIN.
 everything-give = Give everything
+
+## Charts
+
+chart-name = { $title }: { $count ->
+    [one] one reading
+   *[other] { $count } readings
+  }
+chart-keys = The left and right arrow keys go from reading to reading. Enter opens the reading’s record.
+axis-hours = { $hours } h
+chart-before = The reading before
+chart-after = The reading after
+drawn-title = What the marks mean
+drawn-reading = A reading
+drawn-far-off = A reading far from the line: shown, not left out
+drawn-band = Within the band
+drawn-limit = The limit
+drawn-limit-unconfirmed = The limit, not confirmed by a document
+drawn-line = Which way it goes, with its room for doubt
+drawn-reach = If it goes on like this: where it reaches the limit, from the earliest to the latest
+drawn-change = A step: the level before, and after
+drawn-mark = Work, or a part fitted or taken off; its number stands in the list under the chart
+drawn-steps = Share still serviceable, step by step as found
+drawn-fitted = A smooth curve through it, with its room for doubt
+drawn-failed = Found failed: some time between two looks
+drawn-whole = Still whole when last looked at
+
+## Trends
+
+drifts = What drifts
+drifts-no-readings = No reading that could be followed yet. They come with every walk, and with engine logs.
+drifts-too-little = { $count ->
+    [one] One measure has readings, but still too few to say which way it goes.
+   *[other] { $count } measures have readings, but each still too few to say which way it goes.
+  }
+drifts-nothing = { $told ->
+    [one] Nothing drifts: one measure is followed.
+   *[other] Nothing drifts: { $told } measures are followed.
+  } { $few ->
+    [0] { "" }
+    [one] For one more there is still too little to say.
+   *[other] For { $few } more there is still too little to say.
+  }
+trends-title = All trends
+trends-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h
+trends-none = Nothing to follow yet. Whatever you measure on a walk is followed here over the engine hours, and so is what you take in from engine logs.
+trends-what = Each reading stands over the engine hours at which it was taken. Touch a chart to read one.
+trend-limit = limit { NUMBER($value, maximumFractionDigits: 2) } { $unit }
+trend-raw = { NUMBER($value, maximumFractionDigits: 1) } { $unit } as read
+trend-far-off = far from the line
+trend-unsigned = not signed yet
+trend-marks = { $count ->
+    [one] What the stroke on the line of hours is
+   *[other] What the { $count } strokes on the line of hours are
+  }
+trend-hours = Engine hours
+trend-reading = Reading
+trend-table = { $count ->
+    [one] The one reading, as a table
+   *[other] The { $count } readings as a table
+  }
+
+## Engine logs
+
+readings-title = Take in an engine log
+readings-what = The file that your engine instrument wrote: a table with a column of time and columns of temperature or engine speed (CSV: text with a comma, a semicolon or a tab between its columns).
+readings-step-file = Choose the file.
+readings-step-columns = Say how its columns are read. That is asked once, and remembered.
+readings-step-figures = See what it tells, when and how warm it was.
+readings-step-sign = Sign it: its figures join the trends.
+readings-kept = The file stays with you. Its few figures are signed and kept: highest temperatures, highest and idle speed, time run.
+readings-choose = Choose the file
+readings-other = Another file
+readings-busy = Reading…
+readings-guessed = Is it read rightly?
+readings-guessed-what = This is only a guess from the headings. Look at each column, and change what is wrong.
+readings-remembered = Read as last time?
+readings-remembered-what = A file with these headings was taken in before. You said then that it is read so:
+readings-change = Read it otherwise
+readings-confirm = Yes, read it so
+readings-signs = Between columns: { $separator ->
+    [tab] a tab
+   *[other] “{ $separator }”
+  }. Before decimals: “{ $decimal }”. Both are seen in the file.
+readings-holds = What it holds
+readings-left-out = left out
+readings-time = Time
+readings-time-form = How time is written
+readings-told = What it tells
+readings-rows = { $rows ->
+    [one] One row read, { $lasts }.
+   *[other] { $rows } rows read, { $lasts }.
+  }
+readings-unread = { $count ->
+    [one] One row can’t be read and is left out.
+   *[other] { $count } rows can’t be read and are left out.
+  }
+readings-hours = Engine hours then
+readings-on = Day
+readings-outside = How warm it was outside
+readings-outside-why = With it, head temperatures are brought to one and the same day, so that summer and winter can be compared. Leave it empty if you don’t know.
+readings-sign = Sign what it told
+readings-again = Taken in already
+readings-again-what = This very file was taken in before. Counted twice, it would bend the trend.
+readings-to-record = Open its record
+
+## What all records tell
+
+fleet-title = What the records tell
+fleet-own = All machines on this device
+fleet-more = More that the records tell
+fleet-what = All looks at all machines known here, taken together. They are few, and no manual: the maker’s intervals stand until somebody shortens them.
+fleet-lives = How long parts last
+fleet-none = No look at a part is signed yet. With every walk signed, more is known here.
+fleet-counts = { $failed ->
+    [0] None found failed
+    [one] One found failed
+   *[other] { $failed } found failed
+  }, of { $lives ->
+    [one] one
+   *[other] { $lives }
+  } on { $machines ->
+    [one] one machine
+   *[other] { $machines } machines
+  }
+life-in-force = In force: look at it every
+life-suggested = The findings ask for every
+life-stays = The findings ask for no less than every
+life-every = { NUMBER($hours, maximumFractionDigits: 1) } h
+life-chance = so that the chance of a failure that nobody has seen stays under { NUMBER($percent, maximumFractionDigits: 1) } %
+life-only-shorter = An interval found here only ever shortens by itself. To lengthen one is for the maker’s manual and a person.
+life-caption = Share still serviceable, over the part’s own hours
+life-share = Share still serviceable
+life-table = The numbers of the curve
+life-ask = Ask for another chance or interval
+life-chance-borne = Chance of an unseen failure
+life-in-force-hours = Interval in force, hours
+share = { NUMBER($percent, maximumFractionDigits: 1) } %
+share-between = { NUMBER($percent, maximumFractionDigits: 0) } % ({ NUMBER($low, maximumFractionDigits: 0) } to { NUMBER($high, maximumFractionDigits: 0) } %)
+
+## How people look, and what the points are worth
+
+looking-title = How people look
+looking-none = Nobody has signed enough walks for this yet.
+looking-nothing = Nothing stands out.
+looking-you = { $name } (you)
+looking-inspections = { $count ->
+    [one] One walk signed
+   *[other] { $count } walks signed
+  }; compared on { $looks ->
+    [one] one look
+   *[other] { $looks } looks
+  } at points that others look at too
+looking-hurried = Hurried, in a hundred points
+looking-points = Hurried most often:
+looking-seconds = Half of the points took less than
+looking-own-seconds = { NUMBER($seconds, maximumFractionDigits: 1) } s
+looking-fleet-seconds = { NUMBER($seconds, maximumFractionDigits: 1) } s, others
+looking-found = Found wrong, in a hundred points
+looking-own-count = { NUMBER($count, maximumFractionDigits: 1) }
+looking-fleet-count = { NUMBER($count, maximumFractionDigits: 1) }, others
+worth-title = What the points are worth
+worth-none = No walk is signed yet.
+worth-sort-often = Often found wrong ({ $count })
+worth-sort-never = Never found wrong ({ $count })
+worth-sort-plain = All others ({ $count })
+worth-share = { NUMBER($percent, maximumFractionDigits: 1) } % ({ NUMBER($low, maximumFractionDigits: 1) } to { NUMBER($high, maximumFractionDigits: 1) } %)
+worth-counts = { $looks ->
+    [one] one look
+   *[other] { $looks } looks
+  }{ $machines ->
+    [0] { "" }
+    [one] : { $watch } × to watch, { $unserviceable } × unserviceable, on one machine
+   *[other] : { $watch } × to watch, { $unserviceable } × unserviceable, on { $machines } machines
+  }
+worth-must = A list demands it: it stays, whatever it finds.
+worth-seconds = Half of the looks took less than { NUMBER($seconds, maximumFractionDigits: 1) } s; { NUMBER($hurried, maximumFractionDigits: 0) } in a hundred were hurried.

@@ -45,6 +45,7 @@ function Member({ view, name }: { view: SchoolView; name: string }) {
       <section aria-labelledby="yours">
         <h2 id="yours">{t("school-yours")}</h2>
         <ul class="rows">
+          <li><a href={to("fleet")} data-test="to-fleet">{t("fleet-title")}</a></li>
           <li><a href={to("school", "device")} data-test="to-device">{t("device-title")}</a></li>
           <li><a href={to("school", "join")} data-test="to-join">{t("school-show-code")}</a></li>
           {view.root && <li><a href={to("school", "address")} data-test="to-address">{t("address-of-server")}</a></li>}

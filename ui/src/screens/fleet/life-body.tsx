@@ -1,0 +1,57 @@
+// How long components of one type last: what it rests on, the interval that follows, the curve; in the app and on the board.
+import { useMemo } from "preact/hooks";
+import { Chart } from "../../parts/chart";
+import { lifePlot } from "../../parts/chart-life";
+import type { LifeView } from "../../types";
+import { t } from "../../words";
+import { LifeKey } from "./life-key";
+import { LifeTable } from "./life-table";
+
+export function LifeBody({ life }: { life: LifeView }) {
+  const plot = useMemo(() => lifePlot(life), [life]);
+  const [main, ...others] = life.sentences;
+  return (
+    <div class="life">
+      <div class="stack">
+        {life.part.invented && <span class="invented">{t("invented")}</span>}
+        <p class="strong" data-test="rests-on">{life.rests_on}</p>
+        <Intervals life={life} />
+        <p class={life.fitted.length === 0 ? "painted strong" : "strong"} data-test="life-says">{main}</p>
+        {others.map((sentence) => <p key={sentence}>{sentence}</p>)}
+        {life.intervals.map((sentence) => <p key={sentence} class="soft">{sentence}</p>)}
+      </div>
+      {life.survival.length > 0 && (
+        <div class="stack">
+          <figure class="chart-figure">
+            <figcaption class="soft">{t("life-caption")}</figcaption>
+            <Chart plot={plot} />
+          </figure>
+          <LifeKey life={life} />
+          <LifeTable life={life} />
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** What is in force beside what the evidence suggests; under what that rests on, never without it. */
+function Intervals({ life: { in_force, every, shortens, chance } }: { life: LifeView }) {
+  if (in_force === null && every === null) return null;
+  return (
+    <div class="intervals" data-test="intervals" data-shortens={shortens}>
+      {in_force !== null && (
+        <p>
+          <span class="block">{t("life-in-force")}</span> <span class="big-value num">{t("life-every", { hours: in_force })}</span>
+        </p>
+      )}
+      {every !== null && (
+        <p class={shortens ? "painted" : ""}>
+          <span class="block">{t(shortens ? "life-suggested" : "life-stays")}</span>{" "}
+          <span class="big-value num" data-test="life-every">{t("life-every", { hours: every })}</span>
+          <span class="block soft">{t("life-chance", { percent: 100 * chance })}</span>
+        </p>
+      )}
+      <p class="soft whole-line">{t("life-only-shorter")}</p>
+    </div>
+  );
+}
