@@ -3,9 +3,11 @@
 // What a journey touches carries `data-test`:
 //   sign in   code, code-out, passphrase-open, passphrase, passphrase-go, code-anew
 //   board     live (data-state), who, sign-out, count-STATE, count-defects, count-due, count-second, search, owner, sort,
-//             shown, row-ID (data-state), open-ID, to-members, to-second, to-prepared, to-publish, caution
+//             shown, row-ID (data-state), open-ID, to-members, to-second, to-prepared, to-publish, to-fleet, to-worth,
+//             to-looking, caution
 //   sheet     close, sheet (data-sheet); machine: reason-…, defer-POINT, due-TITLE, entry-KIND; defer-hours, -flights, -date,
 //             -condition, -reason, prepare; then code; publish: publish-files, publish-title, publish-note, prepare
+//             fleet: life-COMPONENT; life, looking, worth: as in the app
 //   anywhere  fault (data-kind), try-again
 import { useEffect, useState } from "preact/hooks";
 import { asFault, type Fault } from "../src/calls";

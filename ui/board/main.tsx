@@ -14,10 +14,13 @@ import "../src/style/record.css";
 import "../src/style/codes.css";
 import "../src/style/school.css";
 import "../src/style/board.css";
+import "../src/style/charts.css";
+import "../src/style/memory.css";
 import "../src/style/large-letters.css";
 import "./style/page.css";
 import "./style/table.css";
 import "./style/sheet.css";
+import "./style/memory.css";
 
 learn(import.meta.glob<string>("../../shared/catalogue/texts/*/board.ftl", { query: "?raw", import: "default", eager: true }));
 

@@ -5,12 +5,16 @@ import { go } from "../src/route";
 import type { Board } from "../src/types";
 import { t } from "../src/words";
 import { DeferSheet } from "./sheets/defer";
+import { FleetSheet } from "./sheets/fleet";
+import { LifeSheet } from "./sheets/life";
+import { LookingSheet } from "./sheets/looking";
 import { MachineSheet } from "./sheets/machine";
 import { Members } from "./sheets/members";
 import { Prepared } from "./sheets/prepared";
 import { Publish } from "./sheets/publish";
 import { RecordSheet } from "./sheets/record";
 import { SecondSheet } from "./sheets/second";
+import { WorthSheet } from "./sheets/worth";
 import type { Place } from "./state";
 
 export function Sheet({ parts, board, place }: { parts: string[]; board: Board; place: Place }) {
@@ -50,6 +54,9 @@ function Content({ parts, board, place }: { parts: string[]; board: Board; place
   if (kind === "members") return <Members board={board} />;
   if (kind === "prepared") return <Prepared board={board} />;
   if (kind === "publish") return <Publish />;
+  if (kind === "fleet") return id ? <LifeSheet key={id} component={id} /> : <FleetSheet />;
+  if (kind === "looking") return <LookingSheet />;
+  if (kind === "worth") return <WorthSheet />;
   return <SheetTitle>{t("wall-nothing-there")}</SheetTitle>;
 }
 

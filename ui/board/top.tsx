@@ -3,7 +3,7 @@ import { useAct } from "../src/hooks";
 import { FaultNote } from "../src/parts/fault";
 import { to } from "../src/route";
 import type { Board } from "../src/types";
-import { t } from "../src/words";
+import { language, t } from "../src/words";
 import { post } from "./ask";
 import { drafts, live, signedOut, type Place } from "./state";
 
@@ -18,6 +18,9 @@ export function Top({ board, place }: { board: Board; place: Place }) {
         <ul class="links">
           <li><a href={to("members")} data-test="to-members">{t("board-people")}</a></li>
           <li><a href={to("second")} data-test="to-second">{t("wall-second", { count: board.second.length })}</a></li>
+          <li><a href={to("fleet")} data-test="to-fleet">{t("wall-lives")}</a></li>
+          <li><a href={to("worth")} data-test="to-worth">{t("wall-worth")}</a></li>
+          {place.signed_in?.role === "instructor" && <li><a href={to("looking")} data-test="to-looking">{t("wall-looking")}</a></li>}
           {place.signed_in?.may_prepare && (
             <>
               <li><a href={to("prepared")} data-test="to-prepared">{t("wall-prepared", { count: drafts.value.length })}</a></li>
@@ -32,7 +35,7 @@ export function Top({ board, place }: { board: Board; place: Place }) {
   );
 }
 
-const clock = new Intl.DateTimeFormat(undefined, { hour: "2-digit", minute: "2-digit" });
+const clock = (at: Date) => new Intl.DateTimeFormat(language.value, { hour: "2-digit", minute: "2-digit" }).format(at);
 
 /** A shape that isn't whole where the connection isn't. */
 function LiveSign() {
@@ -42,7 +45,7 @@ function LiveSign() {
       <svg viewBox="0 0 60 20" aria-hidden="true">
         <path d={state === "live" ? "M4 15L56 5" : "M4 15L24 11M38 12L56 3"} />
       </svg>
-      {t(`wall-live-${state}`, { time: clock.format(since) })}
+      {t(`wall-live-${state}`, { time: clock(since) })}
     </p>
   );
 }

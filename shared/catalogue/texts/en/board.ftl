@@ -107,3 +107,10 @@ wall-prepared-none = Nothing that you prepared waits to be signed.
 wall-take-back = Take it back
 wall-draft-deferral = { $machine }: { $title } may wait
 wall-draft-publication = { $title }, version { $version }
+
+## What the records tell
+
+wall-lives = How long parts last
+wall-lives-what = All looks at all machines of the school, taken together. They are few, and no manual: the maker’s intervals stand until somebody shortens them.
+wall-worth = What the points are worth
+wall-looking = How people look

@@ -34,13 +34,20 @@ export function TakeReadings({ machine }: { machine: string }) {
     );
   if (chosen.view.taken)
     return (
-      <Page screen="readings-taken" title={t("readings-again")} over={chosen.name} back={back}>
+      <Page screen="readings-taken" title={t("readings-again")} over={chosen.name} back={back} foot={<TakenDeeds record={chosen.view.taken} onAnew={anew} />}>
         <p class="painted strong" data-test="readings-again">{t("readings-again-what")}</p>
-        <a class="button go" href={to("record", chosen.view.taken)} data-test="taken-record">{t("readings-to-record")}</a>
-        <button type="button" onClick={anew} data-test="readings-other">{t("readings-other")}</button>
       </Page>
     );
   return chosen.preview ? <Told {...props} back={back} onDone={done} onAnew={anew} /> : <Columns {...props} back={back} onAnew={anew} />;
+}
+
+function TakenDeeds({ record, onAnew }: { record: string; onAnew: () => void }) {
+  return (
+    <>
+      <button type="button" onClick={onAnew} data-test="readings-other">{t("readings-other")}</button>
+      <a class="button go" href={to("record", record)} data-test="taken-record">{t("readings-to-record")}</a>
+    </>
+  );
 }
 
 function Choose({ machine, onChosen }: { machine: string; onChosen: (chosen: Chosen) => void }) {
