@@ -1,10 +1,11 @@
 // Which screen the address means.
 //
 // Every screen's root carries `data-screen`, and what a journey touches carries `data-test`:
-//   first         name, pin, pin-twice, begin, first-as
+//   first         language, name, pin, pin-twice, begin, first-as
 //   machines      walk or go-on-working, log, work, machine-ID, open-ID, verdict-ID, add-machine, to-code, to-look, to-tools, to-verify, to-school,
 //                 to-settings, empty-add, empty-demo; where there is a school: school-line (data-state)
-//   machine-form  machine-name, engine-ID, part-ID, serials, serial-ID, repacked, every-days, hours, flights, machine-note, pin, sign
+//   machine-form  machine-name, engine-ID, part-ID, serials, serial-ID, repacked, every-days, hours, flights, machine-note,
+//                 machine-load, weight, load-unit, wing-low, wing-high, wing-free-low, -free-high, wing-document, wing-page, pin, sign
 //   machine       to-verdict, walk-OCCASION, put-right-POINT, defer-POINT, entry-KIND, limit-BAND, edit, to-tools, export,
 //                 exported, log, work, waiting, due-ID (data-standing), due-new, component-ID (data-fitted), component-new;
 //                 to-enrol (data-enrolled), label, csv, calendar, paper-saved; with open work: job (data-ready), job-lacks, job-plan, walk-after-service, job-second, job-release
@@ -19,13 +20,16 @@
 //   life          rests-on, intervals (data-shortens), life-every, life-says, life-table-open, life-table, life-ask, life-chance, life-in-force
 //   looking       looking-caution, looks-NAME, looking-none
 //   worth         worth-caution, worth-never, -often, -plain, worth-point-POINT, worth-none
-//   log           tank, minutes-15, -20, -30, -45, -60, log-other, log-times, log-meter, log-hours, log-flights, log-tanks,
+//   flight        flight-open-PART, flight-part-PART (data-state), flight-out-PART, flight-VALUE, flight-VALUE-unit, flight-fault,
+//                 flight-wing, flight-to-wing, flight-plain, flight-pour, flight-burns, flight-by-altimeter, -field, flight-measured,
+//                 flight-school, pad-next, pad-away and the keys, flight-verdict (data-state), flight-keep; the way there: to-flight (data-state)
+//   log           log-burned-open, log-burned, log-burned-unit, tank, minutes-15, -20, -30, -45, -60, log-other, log-times, log-meter, log-hours, log-flights, log-tanks,
 //                 log-note, log-typed, log-now, logged, waiting, log-done, log-undo
 //   work          job-JOB, to-plan, work-open, go-on-working
 //   plan          order-off, order-back, plan-renew, plan-count, plan-independent, plan-later, work-note, pin, sign
 //   release       pin, sign
 //   walk-map      go-on, to-summary, step-back, stop-STATION, station-STATION, point-POINT
-//   point         answer-ANSWER (with data-means), value, unit, key-0 … key-9, key-., key-erase, judged (data-means), source,
+//   point         read-aloud, answer-ANSWER (with data-means), value, unit, key-0 … key-9, key-., key-erase, judged (data-means), source,
 //                 enter, photo, say-more, note, note-keep, leave or go-on, step-back, to-map; shows critical,
 //                 caution, last-time, said, noted, stepped-back
 //                 of a joint to tighten: no-number, to-limit, use-tool-TOOL, tool-new, setting, spread, against, adapter,
@@ -78,7 +82,7 @@
 //   record        sheet-a4, sheet-letter, paper-saved, signature (data-good), finding-POINT, otherwise-POINT, digest, payload
 //   otherwise     choice-ANSWER, reason, pin, sign
 //   verify        verify-file, verify-text, verify, verified (data-good), fault-WHAT, take-in, taken-in (data-taken)
-//   settings      thumbprint, language, patience, settings-keep, settings-kept, export-all, change-pin, pin-old, pin-new, pin-twice, pin-change
+//   settings      thumbprint, language, settings-aloud or no-voice, unit-KIND, patience, settings-keep, settings-kept, export-all, change-pin, pin-old, pin-new, pin-twice, pin-change
 // On every screen: back, fault (with data-kind), try-again.
 import { useEffect, useState } from "preact/hooks";
 import { asFault, type Fault } from "./calls";

@@ -3,8 +3,9 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { asFault, call, type Fault } from "./calls";
 import { brought } from "./school";
 import type { Calls } from "./types";
+import { language } from "./words";
 
-/** What a screen shows, asked for again whenever the question changes, or the server brought something. */
+/** What a screen shows, asked for again whenever the question or the language changes, or the server brought something. */
 export function useLoad<K extends keyof Calls>(name: K, args: Calls[K]["args"]) {
   const [value, setValue] = useState<Calls[K]["reply"] | null>(null);
   const [fault, setFault] = useState<Fault | null>(null);
@@ -17,7 +18,7 @@ export function useLoad<K extends keyof Calls>(name: K, args: Calls[K]["args"]) 
       (thrown) => wanted && setFault(asFault(thrown)),
     );
     return () => void (wanted = false);
-  }, [name, JSON.stringify(args), turn, brought.value]);
+  }, [name, JSON.stringify(args), turn, brought.value, language.value]);
   return { value, fault, again: () => setTurn(turn + 1), put: (reply: Calls[K]["reply"]) => setValue(() => reply) };
 }
 

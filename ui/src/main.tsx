@@ -24,6 +24,7 @@ import "./style/school.css";
 import "./style/board.css";
 import "./style/charts.css";
 import "./style/memory.css";
+import "./style/flight.css";
 import "./style/large-letters.css";
 
 const root = document.getElementById("app");

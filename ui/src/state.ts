@@ -2,7 +2,7 @@
 import { signal } from "@preact/signals";
 import { call } from "./calls";
 import type { Start, Walk, WalkProgress } from "./types";
-import { speak } from "./words";
+import { speak, wishedLanguage } from "./words";
 
 export const start = signal<Start | null>(null);
 export const drawings = signal<Record<string, string>>({});
@@ -20,7 +20,23 @@ export function opened(told: Start) {
 export async function open() {
   const [told, all] = await Promise.all([call("start", {}), call("drawings", {})]);
   drawings.value = all;
-  opened(told);
+  opened(await inTheirLanguage(told));
+}
+
+/** Before anybody signs here nobody has chosen a language yet: the browser's holds, where there are words in it. */
+async function inTheirLanguage(told: Start): Promise<Start> {
+  const language = wishedLanguage(told.languages);
+  if (told.person || !language || language === told.language) return told;
+  return choose(told, { language });
+}
+
+/** What a person chooses for this device. */
+export type Choice = Partial<Pick<Start, "language" | "patience_minutes" | "read_aloud" | "units">>;
+
+/** Keeps a choice; all others stay. */
+export function choose(now: Start, choice: Choice): Promise<Start> {
+  const { language, patience_minutes, read_aloud, units } = { ...now, ...choice };
+  return call("settings", { language, patience_minutes, read_aloud, units });
 }
 
 /** Opens or resumes a list; the core decides whether it steps back. */

@@ -1,6 +1,7 @@
 // What was typed, as the number that it is; said in words where it is none.
 import { numberOf } from "./parts/field";
-import { t } from "./words";
+import type { Quantity } from "./types";
+import { figure, t } from "./words";
 
 export function number(typed: string, words: string): number {
   const value = numberOf(typed);
@@ -14,6 +15,10 @@ export function whole(typed: string, words: string): number {
     throw { kind: "no-number", message: t("form-not-whole", { words, typed }), hint: t("form-not-whole-hint") };
   return value;
 }
+
+/** A number that is there already, as a person would have typed it; nothing where there is none. */
+export const typedOf = (value: number | Quantity | null | undefined): string =>
+  value === null || value === undefined ? "" : figure(typeof value === "number" ? value : value.value);
 
 /** Nothing typed is none, not nought. */
 export function orNone(typed: string, read: (typed: string) => number): number | null {

@@ -3,7 +3,7 @@ import { useAct } from "../../src/hooks";
 import { Code } from "../../src/parts/code";
 import { FaultNote } from "../../src/parts/fault";
 import type { Board } from "../../src/types";
-import { t } from "../../src/words";
+import { language, t } from "../../src/words";
 import { post } from "../ask";
 import { lookAtDrafts } from "../live";
 import { SheetTitle } from "../sheet";
@@ -19,7 +19,7 @@ export function Prepared({ board }: { board: Board }) {
   );
 }
 
-const moment = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
+const moment = (at: Date) => new Intl.DateTimeFormat(language.value, { dateStyle: "medium", timeStyle: "short" }).format(at);
 
 function Waiting({ draft, board }: { draft: Draft; board: Board }) {
   const { busy, fault, act, again } = useAct();
@@ -31,7 +31,7 @@ function Waiting({ draft, board }: { draft: Draft; board: Board }) {
   return (
     <section class="card" data-test={`prepared-${draft.id}`}>
       <h3>{titleOf(draft, board)}</h3>
-      <p class="soft">{moment.format(new Date(draft.made * 1000))}</p>
+      <p class="soft">{moment(new Date(draft.made * 1000))}</p>
       <Code code={draft.code} words={t("wall-sign-there-code")} />
       <button type="button" class="small" aria-disabled={busy} onClick={drop} data-test={`drop-${draft.id}`}>{t("wall-take-back")}</button>
       <FaultNote fault={fault} again={again} />

@@ -1,5 +1,6 @@
 // A band drawn as a bar, with a needle for the value being typed.
 import type { Meaning } from "../types";
+import { figure } from "../words";
 
 interface BandProps {
   low: number | null;
@@ -25,8 +26,8 @@ export function BandBar({ low, high, value, means }: BandProps) {
         {high !== null && <path class="end" d={`M${right} 0V40`} />}
         {value !== null && <path class={`needle ${means ?? ""}`} d={`M${at(value)} 0V40`} />}
       </svg>
-      {low !== null && <span class="end-number low" style={{ left: `${(100 * left) / 354}%` }}>{low}</span>}
-      {high !== null && <span class="end-number" style={{ left: `${(100 * right) / 354}%` }}>{high}</span>}
+      {low !== null && <span class="end-number low" style={{ left: `${(100 * left) / 354}%` }}>{figure(low)}</span>}
+      {high !== null && <span class="end-number" style={{ left: `${(100 * right) / 354}%` }}>{figure(high)}</span>}
     </div>
   );
 }

@@ -1,5 +1,6 @@
 // What went wrong, what to do about it, and trying again; what was typed stays where it is.
 import { useEffect, useRef } from "preact/hooks";
+import { hush } from "../aloud";
 import type { Fault } from "../calls";
 import { t } from "../words";
 
@@ -7,7 +8,10 @@ export function FaultNote({ fault, again }: { fault: Fault | null; again?: (() =
   const place = useRef<HTMLDivElement>(null);
   // On a long form it comes up under the thumb or below the screen: it is brought where it can be read.
   useEffect(() => {
-    if (fault) place.current?.scrollIntoView({ block: "nearest" });
+    if (!fault) return;
+    place.current?.scrollIntoView({ block: "nearest" });
+    // What went wrong isn't talked over.
+    hush();
   }, [fault]);
   return (
     <div role="alert" class="fault-place" ref={place}>

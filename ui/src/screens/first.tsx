@@ -8,8 +8,9 @@ import { Field, PinField } from "../parts/field";
 import { MachinePicture } from "../parts/plan";
 import { Page } from "../parts/page";
 import { to } from "../route";
-import { opened } from "../state";
-import { t } from "../words";
+import { choose, opened, start } from "../state";
+import { keepLanguage, t } from "../words";
+import { Language } from "./settings-choices";
 
 export function First() {
   const [name, setName] = useState("");
@@ -23,9 +24,16 @@ export function First() {
       opened(await call("begin", { name, pin }));
     });
 
+  const speakIn = (language: string) =>
+    void act(async () => {
+      keepLanguage(language);
+      if (start.value) opened(await choose(start.value, { language }));
+    });
+
   return (
     <Page screen="first" title={t("first-title")} over={t("app-name")} pictureFirst picture={<MachinePicture />}>
       <p>{t("first-what")}</p>
+      {start.value && <Language now={start.value} onLanguage={speakIn} />}
       <form
         onSubmit={(event) => {
           event.preventDefault();

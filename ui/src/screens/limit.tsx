@@ -6,6 +6,8 @@ import { Field, numberOf } from "../parts/field";
 import { Page, Waiting } from "../parts/page";
 import { to, turnTo } from "../route";
 import type { LimitView, Quantity, Unit } from "../types";
+import { typedOf } from "../typed";
+import { ownOf } from "../units";
 import { t } from "../words";
 import { SignedForm } from "./signed-form";
 
@@ -29,13 +31,11 @@ interface Draft {
   page: string;
 }
 
-const text = (quantity: Quantity | null) => (quantity ? String(quantity.value) : "");
-
 function Limit({ machine, limit }: { machine: string; limit: LimitView }) {
   const [draft, setDraft, done] = useDraft<Draft>(`limit/${machine}/${limit.band}`, {
-    low: text(limit.low),
-    high: text(limit.high),
-    unit: limit.low?.unit ?? limit.high?.unit ?? limit.units[0]?.code,
+    low: typedOf(limit.low),
+    high: typedOf(limit.high),
+    unit: limit.low?.unit ?? limit.high?.unit ?? ownOf(limit.units),
     document: "",
     page: "",
   });

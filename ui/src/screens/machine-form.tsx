@@ -6,7 +6,9 @@ import { Field, numberOf, TextArea } from "../parts/field";
 import { Page, Waiting } from "../parts/page";
 import { to, turnTo } from "../route";
 import type { Choices, EngineType, Machine } from "../types";
+import { typedOf } from "../typed";
 import { t } from "../words";
+import { describedLoad, type LoadDraft, LoadFields, loadOf } from "./machine-load";
 import { EngineChoice, Parts } from "./machine-parts";
 import { SignedForm } from "./signed-form";
 
@@ -21,9 +23,10 @@ export interface Draft {
   flights: string;
   note: string;
   invented: boolean;
+  load: LoadDraft;
 }
 
-const BLANK: Draft = { name: "", engine: "", fitted: {}, repackedOn: "", everyDays: "", hours: "", flights: "", note: "", invented: false };
+const blank = (): Draft => ({ name: "", engine: "", fitted: {}, repackedOn: "", everyDays: "", hours: "", flights: "", note: "", invented: false, load: loadOf(null) });
 
 function draftOf(machine: Machine): Draft {
   return {
@@ -31,11 +34,12 @@ function draftOf(machine: Machine): Draft {
     engine: machine.engine,
     fitted: machine.fitted,
     repackedOn: machine.reserve?.repacked_on ?? "",
-    everyDays: machine.reserve ? String(machine.reserve.every_days) : "",
-    hours: String(machine.hours),
-    flights: String(machine.flights),
+    everyDays: typedOf(machine.reserve?.every_days),
+    hours: typedOf(machine.hours),
+    flights: typedOf(machine.flights),
     note: machine.note ?? "",
     invented: machine.invented ?? false,
+    load: loadOf(machine),
   };
 }
 
@@ -60,6 +64,7 @@ function machineOf(draft: Draft, engine: EngineType | undefined): Machine {
     flights: number(draft.flights, t("form-flights")),
     note: draft.note,
     invented: draft.invented,
+    ...describedLoad(draft.load),
   };
 }
 
@@ -67,7 +72,7 @@ function machineOf(draft: Draft, engine: EngineType | undefined): Machine {
 export function NewMachine() {
   const choices = useLoad("choices", {});
   if (!choices.value) return <Waiting screen="machine-form" fault={choices.fault} again={choices.again} />;
-  return <Form id="" first={BLANK} choices={choices.value} title={t("form-new")} />;
+  return <Form id="" first={blank()} choices={choices.value} title={t("form-new")} />;
 }
 
 /** A registered machine, described anew. */
@@ -99,6 +104,7 @@ function Form({ id, first, choices, title }: { id: string; first: Draft; choices
         <Field words={t("form-name")} hint={t("form-name-hint")} value={draft.name} onValue={(name) => put({ name })} test="machine-name" />
         <EngineChoice engines={choices.engines} engine={draft.engine} onEngine={(engine) => put({ engine })} />
         {engine && <Parts parts={engine.parts} draft={draft} put={put} />}
+        <LoadFields load={draft.load} onLoad={(load) => put({ load })} />
         <div class="beside">
           <Field words={t("form-hours")} value={draft.hours} onValue={(hours) => put({ hours })} test="hours" input={{ inputMode: "decimal" }} />
           <Field words={t("form-flights")} value={draft.flights} onValue={(flights) => put({ flights })} test="flights" input={{ inputMode: "numeric" }} />

@@ -13,6 +13,7 @@ import { t } from "../words";
 import { ComponentRows } from "./component/rows";
 import { DueRows } from "./due/rows";
 import { Export } from "./export";
+import { FlightRow } from "./flight/row";
 import { OpenJob } from "./job/open-job";
 import { Invented } from "./machines";
 import { Deeds } from "./machine-deeds";
@@ -37,6 +38,7 @@ export function MachineScreen({ id }: { id: string }) {
     >
       {value.waiting > 0 && <p class="soft" data-test="waiting">{t("log-waiting", { count: value.waiting })}</p>}
       <OpenJob page={value} />
+      <FlightRow machine={id} />
       {open.length > 0 && (
         <section aria-labelledby="open">
           <h2 id="open">{t("machine-open")}</h2>

@@ -7,7 +7,9 @@ import { numberOf } from "../parts/field";
 import { Keys } from "../parts/keys";
 import { MeaningShape } from "../parts/shape";
 import type { Given, GivenView, JudgedView, PointView, Quantity, Unit, ValueAsk } from "../types";
-import { t } from "../words";
+import { typedOf } from "../typed";
+import { ownOf } from "../units";
+import { decimalMark, t } from "../words";
 
 interface MeasureProps {
   walk: string;
@@ -24,8 +26,8 @@ const LONGEST = 9;
 export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProps) {
   const before = given && "value" in given.given ? given.given.value : null;
   const draft = `${walk}/${point.id}`;
-  const [typed, setTyped, doneTyped] = useDraft(`${draft}/value`, before ? String(before.value) : "");
-  const [unit, setUnit, doneUnit] = useDraft<Unit | undefined>(`${draft}/unit`, before?.unit ?? ask.units[0]?.code);
+  const [typed, setTyped, doneTyped] = useDraft(`${draft}/value`, typedOf(before?.value));
+  const [unit, setUnit, doneUnit] = useDraft<Unit | undefined>(`${draft}/unit`, before?.unit ?? ownOf(ask.units));
   const number = numberOf(typed);
   const value = number !== null && unit ? { value: number, unit } : null;
   const judged = useJudged(walk, point.id, value);
@@ -87,7 +89,7 @@ export function Measure({ walk, point, ask, given, busy, onAnswer }: MeasureProp
       <Keys
         onKey={add}
         onErase={() => setTyped(typed.slice(0, -1))}
-        left="."
+        left={decimalMark()}
         {...(below0 ? { right: "−" } : {})}
         enter={
           <button type="submit" class="go" aria-disabled={!value || busy} data-test="enter">

@@ -5,6 +5,7 @@ import { Defer } from "./due/defer";
 import { DueScreen } from "./due/form";
 import { ChooseJobs } from "./job/choose";
 import { PlanJobs } from "./job/plan";
+import { Flight } from "./flight/flight";
 import { Release } from "./job/release";
 import { LimitScreen } from "./limit";
 import { MachineScreen } from "./machine";
@@ -24,6 +25,7 @@ export function OfMachine({ id, deed, what }: { id: string; deed: string | undef
   if (deed === "right" && what) return <PutRight machine={id} point={what} />;
   if (deed === "defer" && what) return <Defer machine={id} point={what} />;
   if (deed === "limit" && what) return <LimitScreen machine={id} band={what} />;
+  if (deed === "flight") return <Flight machine={id} occasion={what} />;
   if (deed === "log") return <LogTime machine={id} />;
   if (deed === "trends") return <Trends machine={id} measure={what} />;
   if (deed === "readings") return <TakeReadings machine={id} />;

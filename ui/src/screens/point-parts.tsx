@@ -1,4 +1,5 @@
 // What every point's screen shows, however it is answered: where it lies and what to look for.
+import { ReadAloud } from "../parts/aloud";
 import { Caution } from "../parts/cautions";
 import { Photos } from "../parts/photo";
 import { MiniPlan } from "../parts/plan";
@@ -9,6 +10,15 @@ import { mapOf, type Place } from "../walking";
 import { t } from "../words";
 
 export function Where({ walk, place }: { walk: Walk; place: Place }) {
+  return (
+    <>
+      <WhereLink walk={walk} place={place} />
+      <ReadAloud point={place.point} />
+    </>
+  );
+}
+
+function WhereLink({ walk, place }: { walk: Walk; place: Place }) {
   const { progress } = walk;
   return (
     <a class="where" href={mapOf(walk)} data-test="to-map">

@@ -1,4 +1,5 @@
 // One point fills the screen: the place drawn, what good and bad look like, and its own answers.
+import { hush } from "../aloud";
 import { call } from "../calls";
 import { useAct, useSeconds } from "../hooks";
 import { Drawing } from "../parts/drawing";
@@ -31,6 +32,7 @@ export function PointScreen({ walk, id }: { walk: Walk; id: string }) {
   // Only when the core has it on the disk does the screen say so.
   const answer = (given: Given, kept?: () => void) =>
     act(async () => {
+      hush();
       const progress = await call("answer", { walk: walk.id, point: id, given, seconds: seconds() });
       kept?.();
       const words = progress.points[id]?.given?.words ?? "";

@@ -1,17 +1,12 @@
 // What this device keeps to itself, who signs on it, and what the program is.
 import { call } from "../calls";
-import { useDraft } from "../drafts";
-import { useState } from "preact/hooks";
-import { useAct } from "../hooks";
 import { Cautions } from "../parts/cautions";
-import { FaultNote } from "../parts/fault";
-import { Field, numberOf } from "../parts/field";
 import { FileGift } from "../parts/gift";
 import { Page } from "../parts/page";
-import { opened, start } from "../state";
-import type { Start } from "../types";
-import { languageName, t } from "../words";
+import { start } from "../state";
+import { t } from "../words";
 import { ChangePin } from "./change-pin";
+import { Choices } from "./settings-choices";
 
 export function Settings() {
   const now = start.value;
@@ -39,52 +34,5 @@ export function Settings() {
         <Cautions />
       </section>
     </Page>
-  );
-}
-
-function Choices({ now }: { now: Start }) {
-  const [language, setLanguage] = useState(now.language);
-  const [patience, setPatience, done] = useDraft("settings/patience", String(now.patience_minutes));
-  const [kept, setKept] = useState(false);
-  const { busy, fault, act } = useAct();
-  const keep = () =>
-    act(async () => {
-      setKept(false);
-      const minutes = numberOf(patience);
-      if (minutes === null || !Number.isInteger(minutes) || minutes < 0)
-        throw { kind: "no-number", message: t("settings-no-minutes", { typed: patience }), hint: t("settings-no-minutes-hint") };
-      opened(await call("settings", { language, patience_minutes: minutes, read_aloud: now.read_aloud, units: now.units }));
-      done();
-      setKept(true);
-    });
-  return (
-    <form
-      onSubmit={(event) => {
-        event.preventDefault();
-        void keep();
-      }}
-    >
-      <label class="field">
-        {t("settings-language")}
-        <select value={language} onChange={(event) => setLanguage(event.currentTarget.value)} data-test="language">
-          {now.languages.map((code) => (
-            <option key={code} value={code}>
-              {languageName(code)}
-            </option>
-          ))}
-        </select>
-      </label>
-      <Field
-        words={t("settings-patience")}
-        hint={t("settings-patience-hint")}
-        value={patience}
-        onValue={setPatience}
-        test="patience"
-        input={{ inputMode: "numeric" }}
-      />
-      <FaultNote fault={fault} />
-      <button type="submit" aria-disabled={busy} data-test="settings-keep">{t("settings-keep")}</button>
-      <p role="status" data-test="settings-kept">{kept && t("settings-kept")}</p>
-    </form>
   );
 }

@@ -13,6 +13,7 @@ import { finished } from "../state";
 import type { Summary as Said, Walk } from "../types";
 import { mapOf, pointOf } from "../walking";
 import { t } from "../words";
+import { FlightRow } from "./flight/row";
 import { SignSheet } from "./sign";
 import { StepBack } from "./step-back";
 
@@ -60,6 +61,7 @@ export function Summary({ walk }: { walk: Walk }) {
       {value.sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {walk.occasion === "before-flight" && <FlightRow machine={walk.machine} occasion={walk.occasion} />}
       <Found walk={walk} said={value} />
       <Left walk={walk} said={value} />
       <Hurried walk={walk} said={value} />

@@ -1,6 +1,7 @@
 # German, "du". The screens' own words.
 
 app-name = Witness Mark
+language-name = Deutsch
 
 ## Opening what a code is about
 
@@ -763,7 +764,7 @@ folder-engines = Datenblatt eines Motors
 folder-fragments = Punkte einer Liste
 folder-assembly = wie ein Motor zerlegt wird
 folder-drawings = eine Zeichnung
-folder-texts-en = Texte auf Englisch
+folder-texts = Texte, { $language }
 school-file = Für den, der den Server betreibt
 school-file-what = Ein Server braucht diese Datei, um die Schule zu bedienen. Sie enthält keinen Schlüssel und keine PIN.
 school-file-give = Datei der Schule ausgeben

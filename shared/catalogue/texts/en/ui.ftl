@@ -1059,3 +1059,247 @@ worth-counts = { $looks ->
   }
 worth-must = A list demands it: it stays, whatever it finds.
 worth-seconds = Half of the looks took less than { NUMBER($seconds, maximumFractionDigits: 1) } s; { NUMBER($hurried, maximumFractionDigits: 0) } in a hundred were hurried.
+
+## Load, fuel, air and wind before a flight
+
+flight = Load, fuel and air
+flight-what = Answer what matters today, and leave out the rest. Each answer is held against its limit at once.
+flight-reminders = The manuals of wing and engine and local rules come first: these numbers are reminders. Where they disagree, stop and follow the manual.
+flight-part-load = What goes up?
+flight-part-mix = What goes into the tank?
+flight-part-fuel = How long does the fuel last?
+flight-part-air = How thin is the air?
+flight-part-wind = How strong is the wind?
+flight-left-out = Left out
+flight-leave-out = Leave this out
+flight-reckoning = Reckoning…
+flight-lacks = Still to be typed: { $values }.
+flight-lacks-hint = Type what is missing, or leave that question out.
+flight-keep = Keep it for this flight
+flight-kept = Kept. It stands in the verdict, and your next signature signs it.
+flight-keep-means = It stands in the verdict at once, and your next signature signs it.
+flight-verdict = With this:
+flight-unit = Unit: { $value }
+flight-pad-away = Keys away
+flight-pad-next = Next
+flight-pad-done = Done
+flight-value-pilot = You, dressed to fly
+flight-value-machine = Machine and wing, no fuel
+flight-value-fuel = Fuel at take-off
+flight-value-ballast = Ballast and the rest
+flight-value-inTank = In the tank now
+flight-value-addFuel = Petrol that you add
+flight-value-target = Parts of petrol to one of oil
+flight-value-ratioInTank = Parts of petrol in the tank, to one of oil
+flight-value-oil = Oil that you poured in
+flight-value-minutes = Time to fly
+flight-value-reserve = Left at landing, at least
+flight-value-elevation = Height of the field
+flight-value-setting = Altimeter setting, QNH
+flight-value-pressure = Pressure at the field, QFE
+flight-value-temperature = Temperature
+flight-value-dew = Dew point, if known
+flight-value-mean = Mean wind
+flight-value-gust = Strongest gust
+flight-value-mostMean = Mean wind, at most
+flight-value-mostGust = Gusts, at most
+flight-value-mostFactor = Gust over mean, at most
+flight-span = { $low } to { $high } { $unit }
+flight-wing = The wing carries { $range } with a motor.
+flight-wing-without = Without one { $range }.
+flight-source = { $document }{ $page ->
+    [empty] {""}
+   *[other] , { $page }
+  }.
+flight-wing-unsourced = Nobody has said where that is written: unconfirmed.
+flight-no-wing = What the wing may carry is not described yet.
+flight-to-wing = Describe it from its manual
+flight-caution-pour = Fuel vapour: no flames, and no phone in the hand while pouring. Read the number, put the phone away, then pour.
+flight-pour = Pour in
+flight-no-ratio = The engine’s data sheet has no ratio: take it from the maker’s manual.
+flight-plain = What is in the tank has no oil in it
+flight-oil-hint = After pouring. Leave it empty before.
+flight-minutes = min
+flight-to-log = Log what a flight burned
+flight-by = What do you read?
+flight-by-altimeter = An altimeter’s setting (QNH: the pressure reduced to sea level)
+flight-by-field = A barometer at the field (QFE: the pressure right here)
+flight-measured = From { $time }. Type it anew once you have measured again.
+flight-own-limits = Your own limits
+flight-school = The school’s limits:
+flight-school-mean = mean { $value }
+flight-school-gust = gusts { $value }
+flight-school-factor = gust over mean { $value }
+flight-caution-weather = Wind at one moment is not the weather: sky, forecast and terrain are yours to judge.
+flight-row-not-yet = Not worked out today
+flight-row-well = Worked out today: all within limits
+
+## What the wing may carry, and what the machine weighs
+
+form-load = Weight, and what the wing may carry
+form-load-what = For the sum before each flight. Leave empty what nobody knows.
+form-weight = The machine’s weight
+form-weight-hint = Frame, engine, harness, wing and reserve, no fuel.
+form-wing-with = All-up weight with a motor, by the wing’s manual
+form-wing-without = All-up weight without a motor
+form-wing-without-hint = Where the manual states both.
+form-wing-low = Least
+form-wing-high = Most
+form-wing-document = Title and issue of the wing’s manual
+form-wing-only-free = The range with a motor is missing.
+form-wing-only-free-hint = Type the range with a motor too: that is the one this machine is held against.
+
+## Fuel that a flight burned
+
+log-burned-open = Fuel burned, if you measured it
+log-burned = Fuel burned
+log-burned-hint = What was in the tank before, less what is in it now. Later flights reckon from it.
+
+## Choices of this device
+
+language-name = English
+settings-choices = On this device
+settings-aloud = Read points aloud
+settings-aloud-what = The caution first, then what to look at, what good and what bad looks like. It stops when you answer.
+settings-no-voice = This device has no voice for { $language }, so nothing is read aloud.
+settings-units = Units that you read and type in
+settings-units-what = Each can be changed where it is typed. What a manual states is shown as it states it, and in yours.
+settings-unit-mass = Weight
+settings-unit-volume = Fuel
+settings-unit-speed = Wind
+settings-unit-temperature = Temperature
+settings-unit-pressure = Air pressure
+settings-unit-height = Height
+settings-unit-torque = Torque
+settings-unit-sheet = as the data sheet has it
+settings-unit-option = { $sign }, { $words }
+folder-none = in no folder, for all machines
+folder-texts-other = words, in another language
+folder-language = Which language?
+folder-language-hint = Its code, such as nl or pt-BR.
+
+## Read aloud
+
+aloud = Read aloud
+spoken-plus-minus = plus or minus
+spoken-range = { $low } to { $high }
+spoken-unit-kg = { $count ->
+    [one] kilogram
+   *[other] kilograms
+  }
+spoken-unit-lb = { $count ->
+    [one] pound
+   *[other] pounds
+  }
+spoken-unit-L = { $count ->
+    [one] litre
+   *[other] litres
+  }
+spoken-unit-mL = { $count ->
+    [one] millilitre
+   *[other] millilitres
+  }
+spoken-unit-gal-us = { $count ->
+    [one] US gallon
+   *[other] US gallons
+  }
+spoken-unit-gal-br = { $count ->
+    [one] imperial gallon
+   *[other] imperial gallons
+  }
+spoken-unit-L-h = { $count ->
+    [one] litre per hour
+   *[other] litres per hour
+  }
+spoken-unit-km-h = { $count ->
+    [one] kilometre per hour
+   *[other] kilometres per hour
+  }
+spoken-unit-kt = { $count ->
+    [one] knot
+   *[other] knots
+  }
+spoken-unit-m-s = { $count ->
+    [one] metre per second
+   *[other] metres per second
+  }
+spoken-unit-Cel = { $count ->
+    [one] degree Celsius
+   *[other] degrees Celsius
+  }
+spoken-unit-degF = { $count ->
+    [one] degree Fahrenheit
+   *[other] degrees Fahrenheit
+  }
+spoken-unit-K = kelvin
+spoken-unit-hPa = { $count ->
+    [one] hectopascal
+   *[other] hectopascals
+  }
+spoken-unit-inHg = { $count ->
+    [one] inch of mercury
+   *[other] inches of mercury
+  }
+spoken-unit-bar = bar
+spoken-unit-psi = pounds per square inch
+spoken-unit-m = { $count ->
+    [one] metre
+   *[other] metres
+  }
+spoken-unit-mm = { $count ->
+    [one] millimetre
+   *[other] millimetres
+  }
+spoken-unit-in = { $count ->
+    [one] inch
+   *[other] inches
+  }
+spoken-unit-ft = { $count ->
+    [one] foot
+   *[other] feet
+  }
+spoken-unit-N-m = { $count ->
+    [one] newton metre
+   *[other] newton metres
+  }
+spoken-unit-lbf-in = { $count ->
+    [one] pound-force inch
+   *[other] pound-force inches
+  }
+spoken-unit-lbf-ft = { $count ->
+    [one] pound-force foot
+   *[other] pound-force feet
+  }
+spoken-unit-kgf-cm = { $count ->
+    [one] kilogram-force centimetre
+   *[other] kilogram-force centimetres
+  }
+spoken-unit-kgf-m = { $count ->
+    [one] kilogram-force metre
+   *[other] kilogram-force metres
+  }
+spoken-unit-V = { $count ->
+    [one] volt
+   *[other] volts
+  }
+spoken-unit-s = { $count ->
+    [one] second
+   *[other] seconds
+  }
+spoken-unit-min = { $count ->
+    [one] minute
+   *[other] minutes
+  }
+spoken-unit-h = { $count ->
+    [one] hour
+   *[other] hours
+  }
+spoken-unit-per-minute = { $count ->
+    [one] revolution per minute
+   *[other] revolutions per minute
+  }
+spoken-unit-deg = { $count ->
+    [one] degree
+   *[other] degrees
+  }
+spoken-unit-percent = percent

@@ -1,6 +1,7 @@
 # Spanish: the screens' own words. Sections as in ../en/ui.ftl.
 
 app-name = Witness Mark
+language-name = Español
 
 ## Opening what a code is about
 
@@ -763,7 +764,7 @@ folder-engines = una hoja de datos de un motor
 folder-fragments = puntos de una lista
 folder-assembly = cómo se desmonta un motor
 folder-drawings = un dibujo
-folder-texts-en = palabras, en inglés
+folder-texts = palabras, { $language }
 school-file = Para quien lleva el servidor
 school-file-what = Un servidor necesita este archivo para servir a la escuela. No contiene ninguna clave ni ningún PIN.
 school-file-give = Entregar el archivo de la escuela

@@ -1,6 +1,7 @@
 # French: the screens' own words.
 
 app-name = Witness Mark
+language-name = Français
 
 ## Opening what a code is about
 
@@ -763,7 +764,7 @@ folder-engines = la fiche d’un moteur
 folder-fragments = points d’une liste
 folder-assembly = comment un moteur se démonte
 folder-drawings = un dessin
-folder-texts-en = textes, en anglais
+folder-texts = textes, { $language }
 school-file = Pour qui gère le serveur
 school-file-what = Un serveur a besoin de ce fichier pour servir l’école. Il ne contient ni clé ni code PIN.
 school-file-give = Transmettre le fichier de l’école

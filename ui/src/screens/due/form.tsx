@@ -6,7 +6,7 @@ import { Field } from "../../parts/field";
 import { Page, Waiting } from "../../parts/page";
 import { to, turnTo } from "../../route";
 import type { DueForm, MachinePage } from "../../types";
-import { number, orNone, today, whole } from "../../typed";
+import { number, orNone, today, typedOf, whole } from "../../typed";
 import { t } from "../../words";
 import { SignedForm } from "../signed-form";
 
@@ -24,19 +24,17 @@ interface Draft {
   ended: boolean;
 }
 
-const text = (value: number | null | undefined) => (value === null || value === undefined ? "" : String(value));
-
 function draftOf(kept: DueForm | null, page: MachinePage): Draft {
   return {
     title: kept?.title ?? "",
-    hours: text(kept?.every.hours),
-    flights: text(kept?.every.flights),
-    tanks: text(kept?.every.tanks),
-    days: text(kept?.every.days),
-    tolerance: text(kept?.tolerance_percent ?? 0),
+    hours: typedOf(kept?.every.hours),
+    flights: typedOf(kept?.every.flights),
+    tanks: typedOf(kept?.every.tanks),
+    days: typedOf(kept?.every.days),
+    tolerance: typedOf(kept?.tolerance_percent ?? 0),
     fromDue: kept?.from_due ?? false,
-    doneHours: text(kept?.done_hours ?? page.card.hours),
-    doneFlights: text(kept?.done_flights ?? page.card.flights),
+    doneHours: typedOf(kept?.done_hours ?? page.card.hours),
+    doneFlights: typedOf(kept?.done_flights ?? page.card.flights),
     doneOn: kept?.done_on ?? today(),
     ended: false,
   };
@@ -77,7 +75,7 @@ function Form({ machine, page, kept }: { machine: string; page: MachinePage; kep
   const put = (change: Partial<Draft>) => setDraft({ ...draft, ...change });
   const decimal = { inputMode: "decimal" } as const;
   const numeric = { inputMode: "numeric" } as const;
-  const doneNow = () => put({ doneHours: String(page.card.hours), doneFlights: String(page.card.flights), doneOn: today() });
+  const doneNow = () => put({ doneHours: typedOf(page.card.hours), doneFlights: typedOf(page.card.flights), doneOn: today() });
   return (
     <SignedForm
       deed={t(draft.ended ? "due-end" : "due-sign")}

@@ -9,6 +9,7 @@ import { MachinePicture } from "../../parts/plan";
 import { to } from "../../route";
 import type { MachinePage, Service } from "../../types";
 import { t } from "../../words";
+import { Burned, burnedOf, ownVolume } from "./burned";
 import { OtherWays } from "./other";
 
 const MINUTES = [15, 20, 30, 45, 60];
@@ -18,6 +19,7 @@ export type Log = (entry: { added: Service | null; reading: number | null; note:
 export function LogTime({ machine }: { machine: string }) {
   const { value, fault, again, put } = useLoad("machine", { id: machine });
   const [tank, setTank] = useDraft(`log/${machine}/tank`, false);
+  const [burned, setBurned, doneBurned] = useDraft(`log/${machine}/burned`, { text: "", unit: ownVolume() });
   const [other, setOther] = useState(false);
   const [logged, setLogged] = useState("");
   const deed = useAct();
@@ -34,9 +36,11 @@ export function LogTime({ machine }: { machine: string }) {
   const log: Log = async ({ words, ...entry }) => {
     let kept = false;
     await deed.act(async () => {
-      put(await call("log-time", { machine, ...entry, fuel: null }));
+      put(await call("log-time", { machine, ...entry, fuel: burnedOf(burned) }));
       kept = true;
       setTank(false);
+      doneBurned();
+      setBurned({ ...burned, text: "" });
       setOther(false);
       setLogged(words);
     });
@@ -87,6 +91,7 @@ export function LogTime({ machine }: { machine: string }) {
       }
     >
       <Now page={value} logged={logged} />
+      {!logged && <Burned burned={burned} onBurned={setBurned} />}
       {other && !logged && <OtherWays machine={machine} busy={deed.busy} onBegin={deed.forget} onLog={log} />}
     </Page>
   );

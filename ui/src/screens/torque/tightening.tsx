@@ -1,11 +1,13 @@
 // Nut after nut, round after round: each tap says that the tool clicked.
 import { useRef } from "preact/hooks";
+import { hush } from "../../aloud";
 import { call } from "../../calls";
 import { useAct, useLoad } from "../../hooks";
 import { FaultNote } from "../../parts/fault";
 import { announce } from "../../state";
 import type { ToolView } from "../../types";
 import { moveOn } from "../../walking";
+import { ownOf } from "../../units";
 import { t } from "../../words";
 import { AdapterForm } from "./adapter";
 import { adapterOf, ANEW, halfTyped, inHand, readingOf, type useBench } from "./bench";
@@ -34,12 +36,13 @@ export function Tightening(props: TorqueProps & { bench: ReturnType<typeof useBe
   const wanting = next?.movement === true && moved === null;
   // Below stands more than buttons: the drawing makes room.
   const crowded = !next || (moved !== null && !NEAR.includes(moved));
-  const unit = draft.readingUnit ?? ask.units[0]?.code;
+  const unit = draft.readingUnit ?? ownOf(ask.units);
 
   const click = () => {
     const now = performance.now();
     if (!next || wanting || half || now - tapped.current < BOUNCE_MS) return;
     tapped.current = now;
+    hush();
     const after = steps[draft.step + 1];
     put({ step: draft.step + 1 });
     announce(after ? t("torque-next", { nut: after.nut, round: after.stage_words, setting: after.setting }) : t("torque-all"));

@@ -5,19 +5,13 @@ import { useLoad } from "../../hooks";
 import { Field } from "../../parts/field";
 import { Page, Waiting } from "../../parts/page";
 import { to, turnTo } from "../../route";
-import { number, whole } from "../../typed";
+import { number, typedOf, whole } from "../../typed";
 import type { ToolKept, ToolView, Unit } from "../../types";
+import { ownOf, UNITS } from "../../units";
 import { t } from "../../words";
 import { SignedForm } from "../signed-form";
 
 const NEW = "00000000-0000-0000-0000-000000000000";
-const UNITS: { code: Unit; sign: string }[] = [
-  { code: "N.m", sign: "N·m" },
-  { code: "lbf.in", sign: "lbf·in" },
-  { code: "lbf.ft", sign: "lbf·ft" },
-  { code: "kgf.cm", sign: "kgf·cm" },
-  { code: "kgf.m", sign: "kgf·m" },
-];
 
 interface Draft {
   name: string;
@@ -32,15 +26,15 @@ interface Draft {
   dropped: boolean;
 }
 
-const BLANK: Draft = { name: "", low: "", high: "", unit: "N.m", deviation: "4", calibratedOn: "", everyDays: "365", everyCycles: "5000", cycles: "0", dropped: false };
+const blank = (): Draft => ({ name: "", low: "", high: "", unit: ownOf(UNITS.torque) ?? "N.m", deviation: "4", calibratedOn: "", everyDays: "365", everyCycles: "5000", cycles: "0", dropped: false });
 
 function draftOf({ kept, cycles }: ToolView): Draft {
   return {
     name: kept.name,
-    low: String(kept.low.value),
-    high: String(kept.high.value),
+    low: typedOf(kept.low),
+    high: typedOf(kept.high),
     unit: kept.low.unit,
-    deviation: String(kept.deviation_percent),
+    deviation: typedOf(kept.deviation_percent),
     calibratedOn: kept.calibrated_on ?? "",
     everyDays: String(kept.every_days),
     everyCycles: String(kept.every_cycles),
@@ -69,7 +63,7 @@ export function ToolForm({ id, then }: { id: string; then: string[] }) {
   const back = { href: to("tools"), words: t("tool-list") };
   if (!value) return <Waiting screen="tool-form" fault={fault} again={again} back={back} />;
   const known = value.find((tool) => tool.kept.tool === id);
-  return <Form key={id} tool={known?.kept.tool ?? NEW} first={known ? draftOf(known) : BLANK} known={known} then={then} />;
+  return <Form key={id} tool={known?.kept.tool ?? NEW} first={known ? draftOf(known) : blank()} known={known} then={then} />;
 }
 
 function Form({ tool, first, known, then }: { tool: string; first: Draft; known: ToolView | undefined; then: string[] }) {
@@ -101,7 +95,7 @@ function Form({ tool, first, known, then }: { tool: string; first: Draft; known:
           <label class="field">
             {t("tool-unit")}
             <select value={draft.unit} onChange={(event) => put({ unit: event.currentTarget.value as Unit })} data-test="tool-unit">
-              {UNITS.map(({ code, sign }) => (
+              {UNITS.torque.map(({ code, sign }) => (
                 <option key={code} value={code}>
                   {sign}
                 </option>
