@@ -4,7 +4,7 @@ import { to } from "../../route";
 import type { TrendView } from "../../types";
 import { t } from "../../words";
 
-export function ReadingsTable({ trend: { id, title, unit, points } }: { trend: TrendView }) {
+export function ReadingsTable({ trend: { id, title, points } }: { trend: TrendView }) {
   const [open, setOpen] = useState(false);
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -19,12 +19,11 @@ export function ReadingsTable({ trend: { id, title, unit, points } }: { trend: T
             </tr>
           </thead>
           <tbody>
-            {points.map(({ hours, words, raw, record, far_off }, index) => (
+            {points.map(({ hours, words, record, far_off }, index) => (
               <tr key={index}>
                 <th scope="row" class="num">{t("hours", { hours })}</th>
                 <td>
                   {record ? <a href={to("record", record)}>{words}</a> : words}
-                  {raw !== null && <span class="block soft">{t("trend-raw", { value: raw, unit: unit.sign })}</span>}
                   {!record && <span class="block soft">{t("trend-unsigned")}</span>}
                   {far_off && <span class="block soft">{t("trend-far-off")}</span>}
                 </td>

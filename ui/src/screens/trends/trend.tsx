@@ -26,7 +26,7 @@ export function Trend({ machine, trend }: { machine: string; trend: TrendView })
         name={id}
         title={title}
         plot={plot}
-        stops={points.map((point) => stopOf(point, unit.sign))}
+        stops={points.map((point) => stopOf(point))}
         chosen={shown}
         onChosen={setChosen}
       />
@@ -56,7 +56,7 @@ export function Trend({ machine, trend }: { machine: string; trend: TrendView })
   );
 }
 
-function stopOf({ hours, value, raw, words, record, far_off }: TrendView["points"][number], unit: string): Stop {
-  const more = [t("hours", { hours }), raw !== null && t("trend-raw", { value: raw, unit }), far_off && t("trend-far-off"), !record && t("trend-unsigned")];
+function stopOf({ hours, value, words, record, far_off }: TrendView["points"][number]): Stop {
+  const more = [t("hours", { hours }), far_off && t("trend-far-off"), !record && t("trend-unsigned")];
   return { x: hours, y: value, words, more: more.filter(Boolean).join(" · "), record };
 }
