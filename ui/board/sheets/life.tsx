@@ -21,9 +21,10 @@ export function LifeSheet({ component }: { component: string }) {
   return (
     <>
       <SheetTitle over={<a href={to("fleet")}>{t("wall-lives")}</a>}>{shown.part.words}</SheetTitle>
-      <LifeBody life={shown} />
-      <AskedFields asked={asked} chance={shown.chance} onAsked={setAsked} />
-      <FaultNote fault={fault} again={again} />
+      <LifeBody life={shown}>
+        <AskedFields asked={asked} chance={shown.chance} onAsked={setAsked} />
+        <FaultNote fault={fault} again={again} />
+      </LifeBody>
     </>
   );
 }

@@ -1,4 +1,5 @@
 // How long components of one type last: what it rests on, the interval that follows, the curve; in the app and on the board.
+import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import { Chart } from "../../parts/chart";
 import { lifePlot } from "../../parts/chart-life";
@@ -7,7 +8,7 @@ import { t } from "../../words";
 import { LifeKey } from "./life-key";
 import { LifeTable } from "./life-table";
 
-export function LifeBody({ life }: { life: LifeView }) {
+export function LifeBody({ life, children }: { life: LifeView; children: ComponentChildren }) {
   const plot = useMemo(() => lifePlot(life), [life]);
   const [main, ...others] = life.sentences;
   return (
@@ -19,6 +20,7 @@ export function LifeBody({ life }: { life: LifeView }) {
         <p class={life.fitted.length === 0 ? "painted strong" : "strong"} data-test="life-says">{main}</p>
         {others.map((sentence) => <p key={sentence}>{sentence}</p>)}
         {life.intervals.map((sentence) => <p key={sentence} class="soft">{sentence}</p>)}
+        {children}
       </div>
       {life.survival.length > 0 && (
         <div class="stack">

@@ -15,9 +15,10 @@ export function Life({ component }: { component: string }) {
   if (!value) return <Waiting screen="life" fault={fault} again={again} back={back} />;
   return (
     <Page screen="life" broad title={value.part.words} over={t("fleet-lives")} back={back}>
-      <LifeBody life={value} />
-      <AskedFields asked={asked} chance={value.chance} onAsked={setAsked} />
-      <FaultNote fault={fault} again={again} />
+      <LifeBody life={value}>
+        <AskedFields asked={asked} chance={value.chance} onAsked={setAsked} />
+        <FaultNote fault={fault} again={again} />
+      </LifeBody>
     </Page>
   );
 }

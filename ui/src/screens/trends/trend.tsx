@@ -46,9 +46,10 @@ export function Trend({ machine, trend }: { machine: string; trend: TrendView })
         </details>
       )}
       {band && (
-        <p class="soft" data-test={`band-${id}`}>
-          <span class="strong">{band.words}</span> <span class={band.confirmed ? "" : "unconfirmed"}>{band.source}</span>
-        </p>
+        <div data-test={`band-${id}`}>
+          <p class="strong">{band.words}</p>
+          <p class={band.confirmed ? "soft" : "unconfirmed"}>{band.source}</p>
+        </div>
       )}
       <p class="soft">{what}</p>
       <ReadingsTable trend={trend} />
