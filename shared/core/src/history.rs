@@ -153,6 +153,9 @@ pub struct Burnt {
     pub hours: f64,
     /// How much in how long.
     pub burned: Burned,
+    /// The record that says so; none while nobody has signed it.
+    #[serde(default)]
+    pub record: Option<Digest>,
 }
 
 /// Entries of [`History::burns`] that are kept.
@@ -371,14 +374,14 @@ impl History {
     /// Counts what waits for its author's own signature: time logged, a flight prepared.
     pub fn expect_signed(&mut self, day: NaiveDate, body: &Body) {
         match body {
-            Body::TimeLogged(body) => self.log_time(day, body),
+            Body::TimeLogged(body) => self.log_time(day, body, None),
             Body::FlightPlanned(body) => self.flight = Some((body.clone(), None)),
             _ => {}
         }
     }
 
     /// Counts time logged on a day.
-    fn log_time(&mut self, day: NaiveDate, body: &TimeLogged) {
+    fn log_time(&mut self, day: NaiveDate, body: &TimeLogged, record: Option<Digest>) {
         let now = self.service() + body.added;
         self.hours = body.reading.unwrap_or(now.hours);
         self.flights = now.flights;
@@ -386,7 +389,7 @@ impl History {
         self.work.log(day, body);
         if let Some(used) = body.fuel.filter(|_| body.added.hours > 0.0) {
             let burned = Burned { used, time: Quantity::new(body.added.hours, Unit::Hour) };
-            self.burns.push(Burnt { day, hours: self.hours, burned });
+            self.burns.push(Burnt { day, hours: self.hours, burned, record });
             self.burns.drain(..self.burns.len().saturating_sub(BURNS_KEPT));
         }
     }
@@ -403,7 +406,7 @@ impl History {
                 *reading = (*reading + logged.added.hours).min(f64::MAX);
             }
         }
-        self.log_time(record.payload.at.date_naive(), &body);
+        self.log_time(record.payload.at.date_naive(), &body, Some(record.digest));
         let payload = &record.payload;
         let hours = if body.reading.is_some() { 0.0 } else { body.added.hours };
         let added = Service { hours, ..body.added };

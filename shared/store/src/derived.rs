@@ -2,7 +2,7 @@
 
 use std::cmp::Ordering;
 
-use rusqlite::{OptionalExtension, params};
+use rusqlite::{OptionalExtension, Params, params};
 use serde::{Deserialize, Serialize};
 use uuid::Uuid;
 use witnessmark_core::history::{History, Place};
@@ -57,10 +57,26 @@ impl Tx<'_> {
     /// # Errors
     /// [`StoreFault`].
     pub fn timeline(&self, machine: Uuid, most: u32) -> Result<Vec<Mark>, StoreFault> {
-        let mut statement = self.inner.prepare_cached(
+        self.marks(
             "SELECT digest, kind, told FROM mark WHERE machine = ?1 ORDER BY at_ms DESC, digest LIMIT ?2",
-        )?;
-        let rows = statement.query_map(params![machine.to_string(), most], |row| {
+            params![machine.to_string(), most],
+        )
+    }
+
+    /// A machine's marks of one kind, oldest first.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn marks_of_kind(&self, machine: Uuid, kind: &str) -> Result<Vec<Mark>, StoreFault> {
+        self.marks(
+            "SELECT digest, kind, told FROM mark WHERE machine = ?1 AND kind = ?2 ORDER BY at_ms, digest",
+            params![machine.to_string(), kind],
+        )
+    }
+
+    fn marks(&self, sql: &str, params: impl Params) -> Result<Vec<Mark>, StoreFault> {
+        let mut statement = self.inner.prepare_cached(sql)?;
+        let rows = statement.query_map(params, |row| {
             Ok((row.get::<_, [u8; 32]>(0)?, row.get(1)?, row.get::<_, String>(2)?))
         })?;
         rows.map(|row| {

@@ -2,6 +2,7 @@
 //! machine's measures, the lives of parts and the worth of a list's points are read from. Derived
 //! from the records that count.
 
+use chrono::NaiveTime;
 use rusqlite::{OptionalExtension, Row, params};
 use uuid::Uuid;
 use witnessmark_core::list::Meaning;
@@ -12,13 +13,15 @@ use crate::{StoreFault, Tx};
 
 /// How many looks at a point are remembered of a person.
 const PACE_KEPT: u32 = 15;
+/// From midnight to noon.
+const HALF_A_DAY_MS: i64 = 12 * 3_600_000;
 
 /// One figure of a machine, as seen or measured at a time in service.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Figure {
     /// The record.
     pub digest: Digest,
-    /// When, Unix milliseconds.
+    /// When, Unix milliseconds; of a log noon UTC of its day.
     pub at_ms: i64,
     /// Engine hours then.
     pub hours: f64,
@@ -262,6 +265,8 @@ impl Tx<'_> {
     }
 
     fn look_log(&self, machine: Uuid, record: &Record, body: &ReadingsTaken) -> Result<(), StoreFault> {
+        // When it was logged, not when it was signed; noon, as its owner names the day alone.
+        let noon = body.on.and_time(NaiveTime::MIN).and_utc().timestamp_millis() + HALF_A_DAY_MS;
         let outside = body.outside.and_then(|outside| outside.to(Unit::Celsius).ok()).map(|air| air.value);
         let mut insert = self.inner.prepare_cached(
             "INSERT INTO reading (digest, n, machine, at_ms, measure, hours, value, unit, outside, file)
@@ -272,7 +277,7 @@ impl Tx<'_> {
                 record.digest.0,
                 i64::try_from(n).unwrap_or(i64::MAX),
                 machine.to_string(),
-                record.payload.at.timestamp_millis(),
+                noon,
                 reading.measure,
                 body.hours,
                 reading.value.value,

@@ -307,7 +307,7 @@ impl House {
         views.collect()
     }
 
-    fn timeline_entry(&self, mark: Mark, people: &People) -> TimelineEntry {
+    pub(super) fn timeline_entry(&self, mark: Mark, people: &People) -> TimelineEntry {
         let told = mark.told;
         let look = told.look.as_ref();
         let list = look.map(|(occasion, _)| self.word(&format!("occasion-{occasion}"))).unwrap_or_default();

@@ -15,7 +15,7 @@ struct TrendView {
     pub title: String,
     /// What it is, and why it is followed.
     pub what: String,
-    /// In which unit all values here are; its sign is empty for grades.
+    /// In which unit all values here are; its sign is empty for grades, and in words for eighths of a turn.
     pub unit: UnitView,
     /// For grades: the words for 0, 1, 2.
     pub grades: Vec<String>,
@@ -23,9 +23,11 @@ struct TrendView {
     pub points: Vec<TrendPoint>,
     /// The band it is held against; none where the data sheet has no number.
     pub band: Option<TrendBand>,
-    /// The line through the readings with its interval; none where they tell too little.
+    /// The line through the readings with its interval; none where they tell too little, and through grades.
     pub line: Option<TrendLine>,
-    /// A step in level.
+    /// How often chance alone makes such a trend, 0 to 1; none where the readings tell too little.
+    pub chance: Option<f64>,
+    /// A step in level, where two levels are nearer to the readings than the line is.
     pub change: Option<TrendChange>,
     /// When the line reaches the limit, engine hours.
     pub reaches: Option<TrendReach>,
@@ -35,7 +37,7 @@ struct TrendView {
     pub sentences: Vec<String>,
     /// Whether a trend is told (`rising`, `falling`), or nothing (`neither`, `too-little`).
     pub direction: String,
-    /// Whether a person should act on it: a trend toward the limit.
+    /// Whether a person should act on it: a trend toward the limit, or to the worse; or past it already.
     pub drifts: bool,
 }
 /// A reading.
@@ -48,7 +50,7 @@ struct TrendPoint {
     pub raw: Option<f64>,
     /// In words: value and day.
     pub words: String,
-    /// The record it is from.
+    /// The record it is from; empty while that isn't signed.
     pub record: String,
     /// Whether it lies far off the line: shown, not dropped.
     pub far_off: bool,

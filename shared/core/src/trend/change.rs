@@ -2,7 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::series::Series;
+use super::median::median;
+use super::series::{Reading, Series};
+use super::slope::Slope;
 
 /// A step in level.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -15,6 +17,22 @@ pub struct Change {
     pub k: f64,
     /// How often chance alone gives at least this.
     pub p: f64,
+    /// Middle value of all readings before it.
+    pub old: f64,
+    /// Middle value of all from it on.
+    pub new: f64,
+}
+
+impl Change {
+    /// Whether two levels are nearer to the readings than the line is: by the sum of how far each reading
+    /// lies from either. A steady slope makes a change point, too, but not this.
+    pub fn fits_better(&self, series: &Series, line: &Slope) -> bool {
+        let level = |at: f64| if at < self.at { self.old } else { self.new };
+        let off_levels = series.readings().iter().map(|r| (r.value - level(r.at)).abs()).sum::<f64>();
+        let on_line = |at: f64| line.intercept + line.slope * at;
+        let off_line = series.readings().iter().map(|r| (r.value - on_line(r.at)).abs()).sum::<f64>();
+        off_levels < off_line
+    }
 }
 
 /// The most probable change point, if chance alone gives one in less than `level` of cases.
@@ -40,12 +58,17 @@ pub fn change(series: &Series, level: f64) -> Option<Change> {
         }
         let k = (2.0 * sum - (before + 1) as f64 * (n + 1.0)).abs();
         if best.is_none_or(|best| k > best.k) {
-            best = Some(Change { after: last.at, at: first.at, k, p: 1.0 });
+            best = Some(Change { after: last.at, at: first.at, k, p: 1.0, old: 0.0, new: 0.0 });
         }
     }
     let best = best?;
     let p = 2.0 * (-6.0 * best.k * best.k / (n * n * n + n * n)).exp();
-    (p < level).then_some(Change { p: p.min(1.0), ..best })
+    if p >= level {
+        return None;
+    }
+    let (old, new): (Vec<_>, Vec<_>) = series.readings().iter().partition(|reading| reading.at < best.at);
+    let middle = |part: Vec<&Reading>| median(part.into_iter().map(|reading| reading.value).collect());
+    Some(Change { p: p.min(1.0), old: middle(old)?, new: middle(new)?, ..best })
 }
 
 /// Ranks from 1; those who tie share the mean of theirs.
