@@ -62,12 +62,20 @@ impl House {
         history: &History,
         people: &People,
     ) -> Result<Verdict, Fault> {
+        self.asked(tx, machine, history, people, judge)
+    }
+
+    /// Asks something of a machine's history.
+    pub(crate) fn asked<T>(
+        &self,
+        tx: &Tx<'_>,
+        machine: Uuid,
+        history: &History,
+        people: &People,
+        ask: impl FnOnce(Question<'_>) -> T,
+    ) -> Result<T, Fault> {
         let described = history.machine.as_ref();
-        let ours = match (history.school, place(tx)?) {
-            (Some(school), Some(place)) => school == place.school,
-            _ => false,
-        };
-        Ok(judge(Question {
+        Ok(ask(Question {
             history,
             sheet: described.and_then(|(machine, _)| self.catalogue.sheets.get(&machine.engine)),
             now: self.now(),
@@ -75,8 +83,17 @@ impl House {
             persons: &people.persons,
             split: &tx.split_words(machine)?,
             refused: tx.refused(machine)?,
-            limits: if ours { &self.catalogue.limits } else { &NO_LIMITS },
+            limits: self.limits_of(tx, history)?,
         }))
+    }
+
+    /// What the machine's school has set, where that is this device's own.
+    pub(crate) fn limits_of(&self, tx: &Tx<'_>, history: &History) -> Result<&Limits, Fault> {
+        let ours = match (history.school, place(tx)?) {
+            (Some(school), Some(place)) => school == place.school,
+            _ => false,
+        };
+        Ok(if ours { &self.catalogue.limits } else { &NO_LIMITS })
     }
 
     /// A machine's part in its lists; none where its engine isn't known.
@@ -106,7 +123,7 @@ impl House {
         }
     }
 
-    fn reason_view(&self, reason: &Reason) -> ReasonView {
+    pub(crate) fn reason_view(&self, reason: &Reason) -> ReasonView {
         // A band is named by its id in core; people read its name.
         let band = match reason.say.args.get("band") {
             Some(Arg::Text(band)) => Some(band.clone()),

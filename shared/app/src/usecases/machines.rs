@@ -186,6 +186,7 @@ impl House {
         if !machine.hours.is_finite() || machine.hours < 0.0 {
             return Err(Fault::new("number-negative").text("what", self.word("term-hours")));
         }
+        self.checked_weights(&mut machine)?;
         let parts = self.catalogue.part_names(sheet);
         if let Some(unknown) = machine.fitted.keys().find(|part| parts.iter().all(|(p, _)| p != part)) {
             return Err(Fault::new("part-unknown").text("part", unknown));

@@ -22,6 +22,7 @@ mod time;
 mod torque;
 mod trends;
 mod walking;
+mod weights;
 
 pub(crate) use bundles::plain_name;
 pub(crate) use deferring::day;

@@ -224,9 +224,7 @@ impl House {
                 .number("flights", body.added.flights)
                 .number("tanks", body.added.tanks)
                 .figures("reading", body.reading.map(|h| format!("{h:.1}")).unwrap_or_else(|| "–".into())),
-            Body::FlightPlanned(body) => {
-                Said::new("says-flight-planned").text("time", body.at.format("%H:%M"))
-            }
+            Body::FlightPlanned(body) => return self.flight_words(body),
             Body::ReadingsTaken(body) => Said::new("says-readings-taken")
                 .text("name", &body.name)
                 .number("figures", body.readings.len() as f64),

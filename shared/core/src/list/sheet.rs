@@ -179,10 +179,11 @@ impl ResolvedBand {
 }
 
 impl std::fmt::Display for ResolvedBand {
-    /// `125–130 lbf·in`, `at least 3 L`, or a dash.
+    /// `125–130 lbf·in`, `50` where both ends are the same, `≥ 3 L`, or a dash.
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         let number = |end: &Option<Sourced>| end.as_ref().and_then(Sourced::quantity);
         match (number(&self.low), number(&self.high)) {
+            (Some(low), Some(high)) if low == high => write!(f, "{low}"),
             (Some(low), Some(high)) => {
                 let bare = Quantity::new(low.value, Unit::One);
                 match high.to(low.unit) {

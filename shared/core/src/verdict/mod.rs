@@ -75,7 +75,7 @@ pub enum Rule {
     InspectOver,
 }
 
-pub use flight::{MIX_RATIO, Part, fault_said, flight_faults};
+pub use flight::{MIX_RATIO, Part, burn_said, fault_said, flight_faults, mix_parts};
 pub use work::{lack_said, left_said};
 
 /// One reason, what stands behind it, and what would clear it.

@@ -2,7 +2,7 @@
 
 use super::read::{tenths, tenths_down, tenths_up, time};
 use super::{Come, State};
-use crate::flight::{FlightFault, Lasts, Spread, endurance, flight_hours};
+use crate::flight::{Burning, FlightFault, Lasts, Spread, endurance, flight_hours};
 use crate::record::FuelPlanned;
 use crate::said::Said;
 use crate::told::{Told, TooLittle};
@@ -35,16 +35,18 @@ pub(super) fn fuel(plan: &FuelPlanned) -> Result<Come, FlightFault> {
         Lasts::No => come.find(State::Grounded, say("reason-fuel-short"), "clears-fuel"),
     }
     let (slow, fast) = lasting.burn;
-    let by = match lasting.by {
-        Spread::LeastAndMost => "fact-fuel-burn",
-        Spread::Predicted => "fact-fuel-burn-predicted",
-    };
-    come.fact(
-        Said::new(by)
-            .quantity("low", tenths_down(slow))
-            .quantity("high", tenths_up(fast))
-            .number("flights", lasting.flights as f64),
-    );
+    come.fact(burn_said(&Burning { slow, fast, by: lasting.by, flights: lasting.flights }));
     come.fact(Said::new("fact-fuel-reserve").quantity("reserve", tenths(plan.reserve.0)));
     Ok(come)
+}
+
+/// What an engine burns, and what that rests on.
+pub fn burn_said(burning: &Burning) -> Said {
+    Said::new(match burning.by {
+        Spread::LeastAndMost => "fact-fuel-burn",
+        Spread::Predicted => "fact-fuel-burn-predicted",
+    })
+    .quantity("low", tenths_down(burning.slow))
+    .quantity("high", tenths_up(burning.fast))
+    .number("flights", burning.flights as f64)
 }

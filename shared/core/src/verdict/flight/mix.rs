@@ -67,9 +67,7 @@ fn manual(q: Question<'_>, target: f64, come: &mut Come) {
         let say = Said::new("reason-mix-unconfirmed").number("wanted", ratio(target));
         return come.find(State::Limited, say, "clears-mix-unconfirmed");
     };
-    let ends = || band.ends().filter_map(|end| parts(end.quantity()?));
-    let low = ends().min_by(f64::total_cmp);
-    let high = ends().max_by(f64::total_cmp);
+    let (low, high) = (mix_parts(&band, f64::min), mix_parts(&band, f64::max));
     let say =
         |id: &str, manual: f64| Said::new(id).number("wanted", ratio(target)).number("manual", ratio(manual));
     // More petrol to the oil than the manual asks for is too little oil.
@@ -82,6 +80,11 @@ fn manual(q: Question<'_>, target: f64, come: &mut Come) {
         let said = Said::new("fact-mix-source");
         come.fact(said.text("document", &source.document).text("page", &source.page));
     }
+}
+
+/// Parts of petrol to one of oil by a data sheet's band: the richest (`f64::min`) or the leanest (`f64::max`).
+pub fn mix_parts(band: &ResolvedBand, which: fn(f64, f64) -> f64) -> Option<f64> {
+    band.ends().filter_map(|end| parts(end.quantity()?)).reduce(which)
 }
 
 /// Parts of petrol to one of oil, of a ratio written so, or as so many percent of oil to the petrol.

@@ -19,7 +19,8 @@ use crate::record::{Digest, FlightPlanned};
 use crate::said::Said;
 
 pub use fault::fault_said;
-pub use mix::MIX_RATIO;
+pub use fuel::burn_said;
+pub use mix::{MIX_RATIO, mix_parts};
 
 /// How long air and wind hold. Our choice: thermals, sea breeze and storms come and go in less.
 const MEASURED_HOLDS: TimeDelta = TimeDelta::hours(3);
@@ -40,6 +41,14 @@ pub enum Part {
 }
 
 impl Part {
+    /// Every part, in the order in which they are asked.
+    pub const ALL: [Self; 5] = [Self::Load, Self::Mix, Self::Fuel, Self::Air, Self::Wind];
+
+    /// The part that a rule speaks of.
+    pub fn of(rule: Rule) -> Option<Self> {
+        Self::ALL.into_iter().find(|part| part.rule() == rule)
+    }
+
     /// Its id.
     pub fn id(self) -> &'static str {
         match self {
