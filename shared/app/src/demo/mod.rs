@@ -1,5 +1,6 @@
 //! The invented machines of the demonstration, with a history signed by invented people.
 
+mod flight;
 mod log;
 mod school;
 
@@ -16,6 +17,7 @@ use witnessmark_core::record::{
 use witnessmark_core::units::Quantity;
 use witnessmark_store::Tx;
 
+use self::flight::Carrying;
 use self::log::chance;
 use crate::house::House;
 use crate::views::MachineCard;
@@ -40,6 +42,8 @@ struct Part {
     flights: u32,
     /// Days since the reserve was repacked; no reserve where it is left out.
     repacked_days_ago: Option<u64>,
+    /// What it weighs, and what its wing may carry.
+    carrying: Option<Carrying>,
     #[serde(default)]
     limit: Vec<Limit>,
     #[serde(default)]
@@ -197,8 +201,8 @@ impl<'a> Teller<'a> {
         let parts = sheet.map(|sheet| self.house.catalogue.part_names(sheet)).unwrap_or_default();
         let fitted = parts.iter().filter(|(_, optional)| !optional || part.repacked_days_ago.is_some());
         Machine {
-            wing_load: None,
-            weight: None,
+            wing_load: part.carrying.as_ref().map(Carrying::wing),
+            weight: part.carrying.as_ref().map(Carrying::weight),
             name: part.name.clone(),
             engine: part.engine.clone(),
             fitted: fitted.map(|(name, _)| ((*name).to_owned(), String::new())).collect(),

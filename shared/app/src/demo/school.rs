@@ -6,12 +6,14 @@ use std::collections::BTreeMap;
 use chrono::{Days, NaiveDate, TimeDelta};
 use serde::Deserialize;
 use uuid::Uuid;
+use witnessmark_core::flight::Burn;
 use witnessmark_core::list::Meaning;
 use witnessmark_core::record::{
-    Body, Deferred, Digest, JointSeen, MachineEnrolled, Member, MemberAdmitted, Rectified, Released, Role,
-    SchoolFounded, SchoolJoined, SecondLook, Service, SigningSeed, TimeLogged,
+    Body, CataloguePublished, Deferred, Digest, JointSeen, MachineEnrolled, Member, MemberAdmitted,
+    Rectified, Released, Role, SchoolFounded, SchoolJoined, SecondLook, Service, SigningSeed, TimeLogged,
 };
 
+use super::flight::Carrying;
 use super::log::Running;
 use super::{Limit, LookBack, Part, Teller};
 use crate::usecases::school::found_demo_place;
@@ -25,6 +27,8 @@ struct Scenario {
     name: String,
     days: u64,
     limits: Manual,
+    /// The file of limits that it publishes.
+    published: String,
     person: Vec<Person>,
     machine: Vec<Machine>,
 }
@@ -54,6 +58,8 @@ struct Machine {
     every: u64,
     hours: f64,
     repacked_days_ago: Option<u64>,
+    /// What it weighs, and what its wing may carry.
+    carrying: Option<Carrying>,
     /// How its engine runs, where it keeps a log.
     log: Option<Running>,
     #[serde(default)]
@@ -105,11 +111,13 @@ impl App {
                 Season { teller: Teller::bare(&self.house, tx), scenario: &scenario, flights: 0, begun: 0.0 };
             let school = season.people(root)?;
             found_demo_place(&self.house, tx, season.teller.person(0)?, school)?;
+            season.publish(school)?;
             for machine in &scenario.machine {
                 season.machine(school, machine)?;
             }
             Ok::<_, Fault>(())
         })?;
+        self.reload_catalogue()?;
         self.school()
     }
 }
@@ -166,6 +174,20 @@ impl Season<'_> {
         Ok(())
     }
 
+    /// The school's limits, published by its root when the season begins.
+    fn publish(&self, school: Digest) -> Result<(), Fault> {
+        let body = CataloguePublished {
+            school,
+            title: "Limits of the school (invented)".into(),
+            version: 1,
+            files: BTreeMap::from([("limits.toml".to_owned(), self.scenario.published.clone())]),
+            note: String::new(),
+        };
+        let at = self.teller.ago(self.scenario.days);
+        self.teller.write(self.teller.person(0)?, None, at, &Body::CataloguePublished(body))?;
+        Ok(())
+    }
+
     fn machine(&mut self, school: Digest, machine: &Machine) -> Result<(), Fault> {
         let id = self.teller.house.uuid()?;
         let days: Vec<u64> =
@@ -181,6 +203,7 @@ impl Season<'_> {
             hours: (machine.hours - season).max(0.0),
             flights: 0,
             repacked_days_ago: machine.repacked_days_ago,
+            carrying: machine.carrying.clone(),
             limit: Vec::new(),
             look: Vec::new(),
         };
@@ -201,7 +224,7 @@ impl Season<'_> {
             }
             let turn = usize::try_from(day).unwrap_or(0) / 2 % 4;
             let pilot = if machine.owner == 0 { 2 + turn } else { machine.owner };
-            self.fly(id, pilot, day, flown(&day), machine.log.as_ref())?;
+            self.fly(id, pilot, day, flown(&day), machine)?;
         }
         Ok(())
     }
@@ -228,26 +251,27 @@ impl Season<'_> {
     }
 
     /// A look with nothing wrong, a flight or two, and the time logged.
-    fn fly(
-        &mut self,
-        id: Uuid,
-        pilot: usize,
-        day: u64,
-        hours: f64,
-        log: Option<&Running>,
-    ) -> Result<(), Fault> {
+    fn fly(&mut self, id: Uuid, pilot: usize, day: u64, hours: f64, machine: &Machine) -> Result<(), Fault> {
         let open: BTreeMap<String, String> = BTreeMap::new();
         self.look(id, pilot, day, open)?;
         let seed = self.teller.person(pilot)?;
         let at = self.teller.ago(day) + TimeDelta::minutes(5);
         if day == 0 {
-            // Today's flights haven't been flown yet.
+            // Today's flights haven't been flown yet: they are prepared.
+            if let Some(carrying) = &machine.carrying {
+                let burns = self.teller.history(id)?.burns;
+                let burns = burns.iter().rev().take(20).map(|burnt| Burn::Flight(burnt.burned)).collect();
+                let at = self.teller.now - TimeDelta::minutes(4);
+                let plan = Body::FlightPlanned(carrying.plan(at, burns));
+                self.teller.write(seed, Some(id), at, &plan)?;
+            }
             return Ok(());
         }
         let flights = if hours > 1.0 { 2 } else { 1 };
         let tanks = u32::from(self.flights.is_multiple_of(2));
         self.flights = self.flights.saturating_add(flights);
         let added = Service { hours, flights, tanks };
+        let log = machine.log;
         let fuel = log.map(|log| log.burned(hours, day));
         let body = Body::TimeLogged(TimeLogged { added, reading: None, fuel, note: String::new() });
         self.teller.write(seed, Some(id), at, &body)?;
