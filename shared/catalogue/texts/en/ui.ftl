@@ -261,7 +261,7 @@ settings-patience = Minutes before a walk steps back
 settings-patience-hint = When nobody answers for longer than this, the last points are asked again.
 settings-no-minutes = “{ $typed }” is not a number of minutes.
 settings-no-minutes-hint = Type whole minutes, such as 10.
-settings-keep = Keep these
+settings-keep = Keep
 settings-kept = Kept.
 settings-pin = Change the PIN
 settings-pin-change = Change it
@@ -926,11 +926,10 @@ drifts-nothing = { $told ->
    *[other] For { $few } more there is still too little to say.
   }
 trends-title = All trends
-trends-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h
+trends-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h
 trends-none = Nothing to follow yet. Whatever you measure on a walk is followed here over the engine hours, and so is what you take in from engine logs.
 trends-what = Each reading stands over the engine hours at which it was taken. Touch a chart to read one.
 trend-limit = limit { NUMBER($value, maximumFractionDigits: 2) } { $unit }
-trend-raw = { NUMBER($value, maximumFractionDigits: 1) } { $unit } as read
 trend-far-off = far from the line
 trend-unsigned = not signed yet
 trend-marks = { $count ->
@@ -976,8 +975,8 @@ readings-rows = { $rows ->
    *[other] { $rows } rows read, { $lasts }.
   }
 readings-unread = { $count ->
-    [one] One row can’t be read and is left out.
-   *[other] { $count } rows can’t be read and are left out.
+    [one] In one row something can’t be read; the rest of it counts.
+   *[other] In { $count } rows something can’t be read; the rest of them counts.
   }
 readings-hours = Engine hours then
 readings-on = Day
@@ -1010,7 +1009,7 @@ fleet-counts = { $failed ->
 life-in-force = In force: look at it every
 life-suggested = The findings ask for every
 life-stays = The findings ask for no less than every
-life-every = { NUMBER($hours, maximumFractionDigits: 1) } h
+life-every = { NUMBER($hours, maximumFractionDigits: 1) } h
 life-chance = so that the chance of a failure that nobody has seen stays under { NUMBER($percent, maximumFractionDigits: 1) } %
 life-only-shorter = An interval found here only ever shortens by itself. To lengthen one is for the maker’s manual and a person.
 life-caption = Share still serviceable, over the part’s own hours
