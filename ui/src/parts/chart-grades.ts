@@ -7,9 +7,9 @@ export function drawGrades(pen: Pen, trend: TrendView, chosen: number) {
     const y = pen.y(grade);
     pen.line([[pen.left, y], [pen.right, y]], { ink: "faint", width: 1.5 });
   });
-  const line = trend.line;
-  if (line) pen.line([pen.at([line.from_hours, line.from]), pen.at([line.to_hours, line.to])], { ink: "paint", width: 4.5 });
-  const radius = trend.points.length > 60 ? 0.34 : 0.5;
+  // Many looks stand closer.
+  const room = (pen.right - pen.left) / pen.rem(1) / trend.points.length;
+  const radius = Math.min(0.5, Math.max(0.25, 0.45 * room));
   trend.points.forEach(({ hours, value }, index) => {
     const at = pen.at([hours, value]);
     if (index === chosen) pen.ring(at, radius + 0.3, { ink: "warm", width: 3, hollow: true });

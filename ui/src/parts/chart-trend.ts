@@ -120,13 +120,15 @@ function drawChange(pen: Pen, { change }: TrendView) {
   pen.line([[pen.left, before], [x, before], [x, after], [pen.right, after]], look);
 }
 
-function drawLine(pen: Pen, { line, reaches, band }: TrendView) {
+/** Paint says that something moved; where chance alone would do as well the line is only told. */
+function drawLine(pen: Pen, { line, reaches, band, direction }: TrendView) {
   if (!line) return;
+  const moved = direction !== "neither";
   const low: Place[] = [[line.from_hours, line.low_from], [line.to_hours, line.low_to]];
   const high: Place[] = [[line.to_hours, line.high_to], [line.from_hours, line.high_from]];
-  pen.fill([...low, ...high].map(pen.at), "paint", 0.22);
-  for (const edge of [low, high]) pen.line(edge.map(pen.at), { ink: "warm", width: 1.5, dash: [5, 4] });
-  pen.line([pen.at([line.from_hours, line.from]), pen.at([line.to_hours, line.to])], { ink: "paint", width: 4.5 });
+  pen.fill([...low, ...high].map(pen.at), moved ? "paint" : "ink", moved ? 0.22 : 0.12);
+  for (const edge of [low, high]) pen.line(edge.map(pen.at), { ink: moved ? "warm" : "soft", width: 1.5, dash: [5, 4] });
+  pen.line([pen.at([line.from_hours, line.from]), pen.at([line.to_hours, line.to])], moved ? { ink: "paint", width: 4.5 } : { ink: "soft", width: 2.5, dash: [12, 6] });
   if (!reaches || band?.limit == null) return;
   const limit = pen.y(band.limit);
   const last = pen.at([line.to_hours, line.to]);

@@ -60,7 +60,7 @@ export function Chart({ plot, marked, onPlot }: ChartProps) {
 /** The numbers along an axis, in the person's language. */
 function axisNumber([first = 0, second = first + 1]: number[]): (value: number) => string {
   const digits = Math.min(6, Math.max(0, -Math.floor(Math.log10(second - first) + 1e-9)));
-  const format = new Intl.NumberFormat(language.value, { minimumFractionDigits: digits, maximumFractionDigits: digits });
+  const format = new Intl.NumberFormat(language.value, { useGrouping: false, minimumFractionDigits: digits, maximumFractionDigits: digits });
   return (value) => format.format(value);
 }
 

@@ -46,10 +46,9 @@ export function Trend({ machine, trend }: { machine: string; trend: TrendView })
         </details>
       )}
       {band && (
-        <div data-test={`band-${id}`}>
-          <p class="strong">{band.words}</p>
-          <p class={band.confirmed ? "soft" : "unconfirmed"}>{band.source}</p>
-        </div>
+        <p class={band.confirmed ? "soft" : "unconfirmed"} data-test={`band-${id}`}>
+          <span class="strong">{band.words}</span> {band.source}
+        </p>
       )}
       <p class="soft">{what}</p>
       <ReadingsTable trend={trend} />
