@@ -3,6 +3,7 @@
 
 #![allow(dead_code, unused_imports)]
 
+pub mod plans;
 pub mod story;
 
 pub use std::collections::{BTreeMap, BTreeSet};
