@@ -8,13 +8,14 @@
 //   sheet     close, sheet (data-sheet); machine: reason-…, defer-POINT, due-TITLE, entry-KIND; defer-hours, -flights, -date,
 //             -condition, -reason, prepare; then code; publish: publish-files, publish-title, publish-note, prepare
 //             fleet: life-COMPONENT; life, looking, worth: as in the app
-//   anywhere  fault (data-kind), try-again
+//   anywhere  language, fault (data-kind), try-again
 import { useEffect, useState } from "preact/hooks";
 import { asFault, type Fault } from "../src/calls";
 import { FaultNote } from "../src/parts/fault";
-import { speak, t } from "../src/words";
+import { language, speak, t } from "../src/words";
 import { get } from "./ask";
 import { follow } from "./live";
+import { wished } from "./tongue";
 import { Wall } from "./wall";
 import { SignIn } from "./sign-in";
 import { board, place, type Place } from "./state";
@@ -24,10 +25,10 @@ export function App() {
   const begin = () => lookAtPlace().then(() => setFault(null), (thrown) => setFault(asFault(thrown)));
   useEffect(() => void begin(), []);
   const signedIn = Boolean(place.value?.signed_in);
-  useEffect(() => (signedIn ? follow() : undefined), [signedIn]);
+  useEffect(() => (signedIn ? follow() : undefined), [signedIn, language.value]);
   useEffect(() => {
     document.title = `${place.value?.school ? `${place.value.school} · ` : ""}${t("wall-title")}`;
-  }, [place.value?.school]);
+  }, [place.value?.school, language.value]);
   if (!place.value)
     return (
       <main class="waits">
@@ -36,11 +37,11 @@ export function App() {
       </main>
     );
   if (!signedIn) return <SignIn place={place.value} done={begin} />;
-  return board.value ? <Wall board={board.value} place={place.value} /> : <main class="waits"><h1 class="late soft">{t("waiting")}</h1></main>;
+  return board.value ? <Wall board={board.value} place={place.value} again={begin} /> : <main class="waits"><h1 class="late soft">{t("waiting")}</h1></main>;
 }
 
 async function lookAtPlace() {
   const told = await get<Place>("session");
-  speak(told.language);
+  speak(wished());
   place.value = told;
 }

@@ -1,8 +1,10 @@
 // The one seam to the server. What it refuses comes as a fault that can be shown.
 import { useEffect, useState } from "preact/hooks";
 import { asFault, type Fault } from "../src/calls";
-import { t } from "../src/words";
+import { language, t } from "../src/words";
+import { inWords } from "./faults";
 import { board, signedOut } from "./state";
+import { wished } from "./tongue";
 
 export const get = <T>(path: string) => ask<T>(path, {});
 
@@ -12,7 +14,8 @@ export const post = <T>(path: string, body: unknown) =>
 async function ask<T>(path: string, init: RequestInit): Promise<T> {
   let response: Response;
   try {
-    response = await fetch(`desk/${path}`, { ...init, credentials: "same-origin" });
+    const headers = { ...init.headers, "accept-language": wished() };
+    response = await fetch(`desk/${path}`, { ...init, headers, credentials: "same-origin" });
   } catch {
     throw { kind: "unreachable", message: t("wall-unreachable"), hint: t("wall-unreachable-hint") } satisfies Fault;
   }
@@ -20,10 +23,10 @@ async function ask<T>(path: string, init: RequestInit): Promise<T> {
   // Files with faults are an answer, too.
   if (response.ok || (told && "preview" in told)) return told as T;
   if (told?.kind === "signed-out") signedOut();
-  throw told ? asFault(told) : { kind: "refused", message: t("fault-refused", { status: String(response.status) }), hint: t("fault-refused-hint") };
+  throw told ? inWords(asFault(told)) : { kind: "refused", message: t("fault-refused", { status: String(response.status) }), hint: t("fault-refused-hint") };
 }
 
-/** What the server tells at a path; asked anew whenever the board has gone on. */
+/** What the server tells at a path; asked anew whenever the board has gone on, or speaks another language. */
 export function useGet<T>(path: string) {
   const [value, setValue] = useState<{ path: string; told: T } | null>(null);
   const [fault, setFault] = useState<Fault | null>(null);
@@ -35,6 +38,6 @@ export function useGet<T>(path: string) {
       (thrown) => wanted && setFault(asFault(thrown)),
     );
     return () => void (wanted = false);
-  }, [path, board.value?.size, turn]);
+  }, [path, board.value?.size, turn, language.value]);
   return { value: value?.path === path ? value.told : null, fault, again: () => setTurn(turn + 1) };
 }

@@ -1,7 +1,8 @@
 // The school board's page. It shows and prepares; a device signs.
 import { render } from "preact";
-import { learn } from "../src/words";
+import { learn, speak } from "../src/words";
 import { App } from "./app";
+import { wished } from "./tongue";
 import "@fontsource-variable/inter/wght.css";
 import "../src/style/tokens.css";
 import "../src/style/base.css";
@@ -23,6 +24,8 @@ import "./style/sheet.css";
 import "./style/memory.css";
 
 learn(import.meta.glob<string>("../../shared/catalogue/texts/*/board.ftl", { query: "?raw", import: "default", eager: true }));
+
+speak(wished());
 
 const root = document.getElementById("board");
 if (root) render(<App />, root);

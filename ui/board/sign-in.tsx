@@ -10,6 +10,7 @@ import { t } from "../src/words";
 import { get, post } from "./ask";
 import { Invented } from "./parts/invented";
 import type { Place } from "./state";
+import { ChooseLanguage } from "./tongue";
 
 /** How often the page asks whether its code was confirmed, ms. */
 const ASK_EVERY = 1_500;
@@ -34,6 +35,7 @@ export function SignIn({ place, done }: { place: Place; done: () => Promise<void
         </ol>
         <p class="soft">{t("wall-sign-in-why")}</p>
         {place.passphrase && <Passphrase done={done} />}
+        <ChooseLanguage again={done} />
       </div>
       <PageCode done={done} />
     </main>

@@ -9,9 +9,10 @@ import { Machines } from "./machines";
 import { Invented } from "./parts/invented";
 import { Sheet } from "./sheet";
 import type { Place } from "./state";
+import { ChooseLanguage } from "./tongue";
 import { Top } from "./top";
 
-export function Wall({ board, place }: { board: Board; place: Place }) {
+export function Wall({ board, place, again }: { board: Board; place: Place; again: () => Promise<void> }) {
   const rows = shown(board, filter.value);
   return (
     <div class="wall">
@@ -25,6 +26,7 @@ export function Wall({ board, place }: { board: Board; place: Place }) {
       <footer class="cautions" aria-label={t("cautions")}>
         <p class="strong" data-test="caution">{t("wall-no-permission")}</p>
         {place.cautions.map((caution) => <p key={caution}>{caution}</p>)}
+        <ChooseLanguage again={again} />
       </footer>
       {route.value.length > 0 && <Sheet parts={route.value} board={board} place={place} />}
     </div>

@@ -114,3 +114,29 @@ wall-lives = How long parts last
 wall-lives-what = All looks at all machines of the school, taken together. They are few, and no manual: the maker’s intervals stand until somebody shortens them.
 wall-worth = What the points are worth
 wall-looking = How people look
+
+## What the server refuses
+
+wall-fault-code-gone = This code was not confirmed in time.
+wall-fault-code-gone-hint = Ask for a new code.
+wall-fault-no-device = A passphrase lets you look, and no more.
+wall-fault-no-device-hint = Sign in with your own device: what you prepare here, you sign there.
+wall-fault-not-a-member = This device is no member today.
+wall-fault-not-a-member-hint = Ask the school to admit this device.
+wall-fault-not-instructor = Only an instructor prepares anything here.
+wall-fault-not-instructor-hint = Ask an instructor, or go on looking.
+wall-fault-not-yours = Somebody else prepared this.
+wall-fault-not-yours-hint = Only who prepared something takes it back.
+wall-fault-other-page = This was not asked by the board’s own page.
+wall-fault-other-page-hint = Open the board at the server’s own address and try again there.
+wall-fault-passphrase-off = This board has no passphrase.
+wall-fault-passphrase-off-hint = Sign in with your device.
+wall-fault-passphrase-too-often = Too many wrong passphrases. Wait { $minutes ->
+    [one] one minute
+   *[other] { $minutes } minutes
+  }.
+wall-fault-passphrase-too-often-hint = Or sign in with your device: that goes on.
+wall-fault-passphrase-wrong = This is not the passphrase.
+wall-fault-passphrase-wrong-hint = Try again, or sign in with your device.
+wall-fault-signed-out = Nobody is signed in on this page.
+wall-fault-signed-out-hint = Sign in with your device.

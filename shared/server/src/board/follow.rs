@@ -56,7 +56,7 @@ impl Board {
     pub fn catch_up(&self) -> Result<u64, ShelfFault> {
         // Whoever was ended is out even before the next request.
         self.server().school().follow()?;
-        let size = self.replica().follow(self.server(), |records| self.settle(records))?;
+        let size = self.0.replica.follow(self.server(), |records| self.settle(records))?;
         self.0.shown.send_if_modified(|shown| std::mem::replace(shown, size) != size);
         Ok(size)
     }

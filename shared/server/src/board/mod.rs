@@ -16,6 +16,7 @@ mod prepare;
 mod replica;
 mod session;
 mod sign_in;
+mod tongue;
 mod typed;
 
 use std::fmt;
@@ -26,14 +27,15 @@ use axum::Router;
 use axum::extract::DefaultBodyLimit;
 use axum::http::HeaderMap;
 use axum::http::header::{HOST, ORIGIN};
-use axum::middleware::map_response;
+use axum::middleware::{from_fn, map_response};
 use axum::routing::{get, post};
 use tokio::sync::{Semaphore, watch};
 use witnessmark_app::{DeskSend, Platform};
 
 use crate::http::HttpFault;
 use crate::{Server, ShelfFault};
-use replica::Replica;
+use replica::{Asked, Replica};
+use tongue::Tongue;
 
 /// Largest body, bytes: files to be published, and room.
 const LARGEST: usize = 1024 * 1024;
@@ -67,9 +69,9 @@ impl fmt::Debug for Config {
     }
 }
 
-/// The board of a school, shared by all requests.
+/// The board of a school, shared by all requests, and the language in which this one is answered.
 #[derive(Clone, Debug)]
-pub struct Board(Arc<Inner>);
+pub struct Board(Arc<Inner>, Tongue);
 
 struct Inner {
     server: Server,
@@ -93,7 +95,8 @@ impl Board {
     pub fn new(server: Server, config: Config) -> Self {
         let replica = Replica::new(&config);
         let (shown, streams) = (watch::Sender::new(0), Arc::new(Semaphore::new(STREAMS)));
-        Self(Arc::new(Inner { server, config, replica, shown, streams, trying: Semaphore::new(1) }))
+        let inner = Inner { server, config, replica, shown, streams, trying: Semaphore::new(1) };
+        Self(Arc::new(inner), Tongue::default())
     }
 
     /// Its routes, to be merged with the server's ([`crate::router`]).
@@ -119,6 +122,7 @@ impl Board {
             .route("/desk/prepare/publication", post(prepare::publication))
             .layer(DefaultBodyLimit::max(LARGEST))
             .layer(map_response(pages::with_headers))
+            .layer(from_fn(tongue::heard))
             .with_state(self.clone())
     }
 
@@ -126,8 +130,9 @@ impl Board {
         &self.0.server
     }
 
-    fn replica(&self) -> &Replica {
-        &self.0.replica
+    /// The copy, answering in the language of the request.
+    fn replica(&self) -> Asked<'_> {
+        self.0.replica.asked_in(&self.1)
     }
 
     /// Does what blocks, where blocking harms nobody.
@@ -135,7 +140,7 @@ impl Board {
         &self,
         job: impl FnOnce(&Self) -> Result<T, F> + Send + 'static,
     ) -> Result<T, HttpFault> {
-        let board = self.clone();
+        let board = Self(self.0.clone(), Tongue::of_request());
         self.server().work(move |_| job(&board)).await
     }
 

@@ -1,6 +1,7 @@
 //! The board's own copy of the log: an app that signs nothing. It can be thrown away, and is where it
 //! doesn't fit the log.
 
+use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, MutexGuard, PoisonError};
@@ -10,6 +11,7 @@ use witnessmark_app::{App, Fault};
 use witnessmark_core::record::Record;
 use witnessmark_store::{Store, StoreFault};
 
+use super::tongue::Tongue;
 use super::{Config, Platforms, fault};
 use crate::http::HttpFault;
 use crate::{Server, ShelfFault};
@@ -26,8 +28,8 @@ const FRESH: i64 = 10;
 pub(super) struct Replica {
     /// None until it was opened.
     app: Mutex<Option<App>>,
-    /// The whole board as told last: at which size, and when.
-    told: Mutex<Option<(u64, i64, Bytes)>>,
+    /// The whole board as told last in each language: at which size, and when.
+    told: Mutex<BTreeMap<String, (u64, i64, Bytes)>>,
     folder: PathBuf,
     platforms: Platforms,
 }
@@ -43,28 +45,9 @@ impl Replica {
         self.app.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
-    /// Asks the app.
-    pub(super) fn ask<T>(&self, ask: impl FnOnce(&mut App) -> Result<T, Fault>) -> Result<T, HttpFault> {
-        let mut app = self.app();
-        let app = app.as_mut().ok_or(ShelfFault::Busy)?;
-        ask(app).map_err(|why| fault::told(app, &why))
-    }
-
-    /// The whole board, as JSON.
-    pub(super) fn board(&self, now: i64) -> Result<Bytes, HttpFault> {
-        let mut told = self.told.lock().unwrap_or_else(PoisonError::into_inner);
-        let size = self.ask(|app| app.replica_size())?;
-        if let Some((at, when, text)) = &*told
-            && *at == size
-            && now.abs_diff(*when) < FRESH.unsigned_abs()
-        {
-            return Ok(text.clone());
-        }
-        let board = self.ask(App::board)?;
-        let text = serde_json::to_vec(&board).map_err(|why| ShelfFault::Other(why.to_string()))?;
-        let text = Bytes::from(text);
-        *told = Some((size, now, text.clone()));
-        Ok(text)
+    /// The copy as somebody asks it who speaks these languages.
+    pub(super) fn asked_in<'a>(&'a self, tongue: &'a Tongue) -> Asked<'a> {
+        Asked { replica: self, tongue }
     }
 
     /// Takes what is new in the log; `each` sees every step's records. Where the copy is missing, damaged
@@ -84,7 +67,7 @@ impl Replica {
                     let mut app = self.app();
                     *app = None;
                     *app = Some(anew(server, &self.file(), &self.platforms).map_err(other)?);
-                    *self.told.lock().unwrap_or_else(PoisonError::into_inner) = None;
+                    self.told.lock().unwrap_or_else(PoisonError::into_inner).clear();
                 }
             }
         }
@@ -130,6 +113,39 @@ impl Replica {
             Ok(()) => each(&records).map(|()| Step::Took),
             Err(why) => damaged_or_else(why),
         }
+    }
+}
+
+/// The copy, in front of somebody who asks.
+pub(super) struct Asked<'a> {
+    replica: &'a Replica,
+    tongue: &'a Tongue,
+}
+
+impl Asked<'_> {
+    /// Asks the app.
+    pub(super) fn ask<T>(&self, ask: impl FnOnce(&mut App) -> Result<T, Fault>) -> Result<T, HttpFault> {
+        let mut app = self.replica.app();
+        let app = app.as_mut().ok_or(ShelfFault::Busy)?;
+        app.speak(self.tongue.wished());
+        ask(app).map_err(|why| fault::told(app, &why))
+    }
+
+    /// The whole board, as JSON.
+    pub(super) fn board(&self, now: i64) -> Result<Bytes, HttpFault> {
+        let mut told = self.replica.told.lock().unwrap_or_else(PoisonError::into_inner);
+        let (language, size) = self.ask(|app| Ok((app.language().to_owned(), app.replica_size()?)))?;
+        if let Some((at, when, text)) = told.get(&language)
+            && *at == size
+            && now.abs_diff(*when) < FRESH.unsigned_abs()
+        {
+            return Ok(text.clone());
+        }
+        let board = self.ask(App::board)?;
+        let text = serde_json::to_vec(&board).map_err(|why| ShelfFault::Other(why.to_string()))?;
+        let text = Bytes::from(text);
+        told.insert(language, (size, now, text.clone()));
+        Ok(text)
     }
 }
 

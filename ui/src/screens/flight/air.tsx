@@ -2,6 +2,7 @@
 import type { FlightForm } from "../../types";
 import { t } from "../../words";
 import { Amount, type Sheet } from "./amount";
+import { MEASURED, typedSince } from "./draft";
 import { Measured } from "./measured";
 
 export function AirPart({ form, sheet }: { form: FlightForm; sheet: Sheet }) {
@@ -9,7 +10,7 @@ export function AirPart({ form, sheet }: { form: FlightForm; sheet: Sheet }) {
   const { height, pressure, temperature } = form.units;
   return (
     <>
-      <Measured part={form.plan.air} at={form.plan.at} />
+      <Measured part={form.plan.air} at={form.plan.at} typed={typedSince(draft, MEASURED.air)} />
       <fieldset class="ways-of-pressure">
         <legend>{t("flight-by")}</legend>
         {(["altimeter", "field"] as const).map((by) => (

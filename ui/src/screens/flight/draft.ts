@@ -108,6 +108,14 @@ export function draftOf(form: FlightForm): Draft {
   };
 }
 
+/** What is measured at the field, and holds for a while only. */
+export const MEASURED: Record<"air" | "wind", Name[]> = {
+  air: ["pressure", "setting", "temperature", "dew"],
+  wind: ["mean", "gust"],
+};
+
+export const typedSince = ({ values }: Draft, names: Name[]) => names.some((name) => values[name].typed !== undefined);
+
 /** As the core takes it; none while it is no number. */
 export function quantityOf({ text, unit }: Typed): Quantity | null {
   const value = numberOf(text);

@@ -2,8 +2,9 @@
 import type { AirPlanned, WindPlanned } from "../../types";
 import { language, t } from "../../words";
 
-export function Measured({ part, at }: { part: AirPlanned | WindPlanned | undefined; at: string }) {
-  if (!part) return null;
-  const time = new Intl.DateTimeFormat(language.value, { hour: "2-digit", minute: "2-digit" }).format(new Date(part.measured ?? at));
+/** `typed` is whether any of it was typed since. */
+export function Measured({ part, at, typed }: { part: AirPlanned | WindPlanned | undefined; at: string; typed: boolean }) {
+  if (!part || typed) return null;
+  const time = new Intl.DateTimeFormat(language.value, { hour: "2-digit", minute: "2-digit", hourCycle: "h23" }).format(new Date(part.measured ?? at));
   return <p class="soft" data-test="flight-measured">{t("flight-measured", { time })}</p>;
 }

@@ -1,7 +1,7 @@
 // A plan of what is typed whole, and what the other parts still lack.
 import type { AirPlanned, FlightForm, FlightPlanned, FuelPlanned, LoadPlanned, MixPlanned, Quantity, WindPlanned } from "../../types";
 import { t } from "../../words";
-import { type Draft, type Name, type Part, PARTS, quantityOf, type Values } from "./draft";
+import { type Draft, MEASURED, type Name, type Part, PARTS, quantityOf, type Values } from "./draft";
 
 export interface Made {
   plan: FlightPlanned;
@@ -90,13 +90,13 @@ const READ: Record<Part, Read> = {
       : { altimeter: { elevation: taker.must("elevation"), setting: taker.must("setting") } };
     const temperature = taker.must("temperature");
     const dew = taker.may("dew");
-    const earlier = before(draft, form, form.plan.air, ["pressure", "setting", "temperature", "dew"]);
+    const earlier = before(draft, form, form.plan.air, MEASURED.air);
     return { pressure, temperature, ...(dew ? { dew_point: dew } : {}), ...earlier };
   },
   wind: (taker, draft, form): WindPlanned => ({
     wind: { mean: taker.must("mean"), gust: taker.may("gust") },
     limits: { mean: taker.may("mostMean"), gust: taker.may("mostGust"), gust_factor: taker.number("mostFactor") },
-    ...before(draft, form, form.plan.wind, ["mean", "gust"]),
+    ...before(draft, form, form.plan.wind, MEASURED.wind),
   }),
 };
 

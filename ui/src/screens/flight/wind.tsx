@@ -4,13 +4,14 @@ import type { FlightForm, Quantity, WindLimits } from "../../types";
 import { UNITS } from "../../units";
 import { figure, t } from "../../words";
 import { Amount, type Sheet } from "./amount";
+import { MEASURED, typedSince } from "./draft";
 import { Measured } from "./measured";
 
 export function WindPart({ form, sheet }: { form: FlightForm; sheet: Sheet }) {
   const { speed } = form.units;
   return (
     <>
-      <Measured part={form.plan.wind} at={form.plan.at} />
+      <Measured part={form.plan.wind} at={form.plan.at} typed={typedSince(sheet.draft, MEASURED.wind)} />
       <div class="beside amounts">
         <Amount sheet={sheet} name="mean" units={speed} />
         <Amount sheet={sheet} name="gust" units={speed} />

@@ -9,6 +9,7 @@ use super::local::take_in;
 use super::place::{Place, keep_place, placed};
 use super::publishing::next_version;
 use crate::house::id;
+use crate::texts::FALLBACK;
 use crate::usecases::day;
 use crate::views::PublishFile;
 use crate::{App, Fault};
@@ -26,6 +27,18 @@ impl App {
             let place = Place { school, address, following: None, last: None, distrust: None };
             keep_place(tx, Some(&place))
         })
+    }
+
+    /// Speaks the first of these languages that there are words in, until it is told otherwise; the
+    /// fallback where there is none. Each who looks at a board has a language of their own.
+    pub fn speak(&mut self, wished: &[String]) {
+        let known = |wish: &&String| self.house.catalogue.texts.languages().any(|one| one == wish.as_str());
+        self.house.language = wished.iter().find(known).map_or(FALLBACK, String::as_str).to_owned();
+    }
+
+    /// The language spoken.
+    pub fn language(&self) -> &str {
+        &self.house.language
     }
 
     /// How many of the log's records have been taken.
