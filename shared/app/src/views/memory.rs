@@ -124,7 +124,7 @@ struct TrendMark {
 }
 /// A log opened, before it is taken in.
 struct LogView {
-    /// SHA-256 of its bytes.
+    /// SHA-256 of its text in UTF-8, without a byte order mark.
     pub file: String,
     /// What it was called.
     pub name: String,
@@ -132,6 +132,9 @@ struct LogView {
     pub mapping: Mapping,
     /// Whether that was remembered from an earlier file with the same headings.
     pub remembered: bool,
+    /// What of it rests on the values alone, in sentences: to be looked at before it is confirmed. None
+    /// where it is remembered.
+    pub guesses: Vec<String>,
     /// Its columns.
     pub columns: Vec<LogColumn>,
     /// What a column may hold.
@@ -163,9 +166,9 @@ struct LogTimeForm {
 }
 /// What a log would tell, read by a mapping.
 struct LogPreview {
-    /// Rows read.
+    /// Rows read whole.
     pub rows: u32,
-    /// Rows that can't be read.
+    /// Rows of which something can't be read; the rest of such a row is used.
     pub unread: u32,
     /// The first of those, and why.
     pub first_unread: Option<String>,

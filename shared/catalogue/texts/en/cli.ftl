@@ -82,7 +82,8 @@ help-label = Write a label to stick on a machine, as PDF; its code opens the mac
 help-csv = Write everything of a machine as a table (CSV)
 help-calendar = Write what falls due on a machine as a calendar file (iCalendar)
 help-export = Write a machine's records to a file that anybody can verify
-help-import = Take the records of a file (exit 1: a line was not taken)
+help-import = Take the records of a file (exit 1: a line was not taken), or an engine's log
+help-import-readings = Take the figures of an engine's log of temperatures and speeds (CSV), signed
 help-verify = Check files of records with nothing but the files (exit 1: something is wrong)
 help-serve-ui = Show the screens in a browser on this machine
 help-server = Serve a school: exchange its members' records, show its board (until told to stop)
@@ -173,6 +174,13 @@ help-arg-computation = Which one; an unknown name lists them all
 help-arg-demo-school = Found the invented school in this data folder (signed)
 help-arg-all = Write everything of this data folder to this file; - for standard output
 help-arg-brought = A file of records; - for standard input
+help-arg-log = The log as CSV, with a row of headings; - for standard input
+help-arg-mapping = How its columns are read: JSON, or the file that holds it; “--dry-run --json” shows the one it would use
+help-arg-then-hours = The machine's engine hours when it was logged; now, until you say
+help-arg-on = The day it was logged on, as 2026-04-30; what the file says, else today, until you say
+help-arg-outside = How warm it was outside, as "12 Cel"; what the file says, until you say
+help-arg-yes = Read it as shown without being asked: you have looked at it
+help-arg-dry-run = Show how it would be read and what it tells; sign nothing
 help-arg-put-away = Put this line away, after you have looked into it
 help-arg-code = The text from the other device, or @FILE that holds it; @- for standard input
 help-arg-board-code = The text of the board's code, or @FILE that holds it; @- for standard input
@@ -455,6 +463,30 @@ cli-rebuilt = Derived anew: { $machines ->
   }.
 cli-compute-example = Give JSON on standard input, for example: { $example }
 
+## Engine logs
+
+cli-log = { $name } is read so:
+cli-log-marks = between fields { $separator }, before decimals { $decimal }
+cli-log-tab = a tab
+cli-log-semicolon = a semicolon
+cli-log-comma = a comma
+cli-log-point = a point
+cli-log-time = “{ $column }”: time, as { $form }
+cli-log-column = “{ $column }”: { $channel }, in { $unit }
+cli-log-unused = not read: { $columns }
+cli-log-remembered = A file with the same headings was read so before.
+cli-log-rows = { $rows ->
+    [one] One row was read
+   *[other] { $rows } rows were read
+  }, { $lasts } in all. They tell:
+cli-log-unread = In { $rows ->
+    [one] one row
+   *[other] { $rows } rows
+  } something could not be read; the first: { $first }
+cli-log-windows-1252 = The file is not UTF-8. It was read as Windows-1252: look whether the headings are right.
+cli-prompt-log = Is it right so? (y/n) >
+cli-log-taken = The log's figures are taken in and signed:
+
 ## Faults: what went wrong, and what to do
 
 fault-no-data-folder = This system names no folder for your data.
@@ -473,6 +505,10 @@ fault-answer-unreadable = The answer to “{ $point }” cannot be read: { $why 
     .hint = Give the answer's id, or {"{"} "value": 4, "unit": "L" {"}"}; with a note, {"{"} "answer": "…", "note": "…" {"}"}; a joint tightened, {"{"} "tool": "…", "eighths": [1, 1, 1, 1] {"}"}.
 fault-not-agreed = This was not agreed to: nothing was signed.
     .hint = Compare or read first; then run it again and say y. With --json give the code itself, or --agreed.
+fault-log-not-confirmed = Nobody confirmed how this log is read: nothing was signed.
+    .hint = Look at what --dry-run shows. If it is right, run it again and say y, or give --yes; if not, give --mapping.
+fault-log-mapping-unread = The mapping cannot be read: { $why }
+    .hint = Take what “--dry-run --json” shows under "mapping", and change it.
 fault-school-other = The school at that address is “{ $name }” with code { $code }, not { $given }.
     .hint = Ask the school for its address and its code again.
 fault-server-no-school = This server has no school yet.

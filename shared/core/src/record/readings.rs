@@ -12,13 +12,13 @@ use crate::units::Quantity;
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ReadingsTaken {
-    /// SHA-256 of the file's bytes.
+    /// SHA-256 of the file's text in UTF-8, without a byte order mark.
     pub file: Digest,
     /// What it was called.
     pub name: String,
-    /// Rows that were read.
+    /// Rows that were read whole.
     pub rows: u32,
-    /// Rows that couldn't be read.
+    /// Rows of which something couldn't be read; the rest of such a row is used.
     pub unread: u32,
     /// How its columns were read.
     pub mapping: Mapping,

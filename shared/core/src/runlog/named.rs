@@ -18,7 +18,7 @@ pub fn unit_named(text: &str) -> Option<Unit> {
         "f" | "℉" | "degf" | "gradf" | "fahrenheit" | "degfahrenheit" => Unit::Fahrenheit,
         "k" | "kelvin" => Unit::Kelvin,
         "rpm" | "1/min" | "min-1" | "min^-1" | "/min" | "min⁻¹" | "u/min" | "upm" | "umin" | "tr/min"
-        | "trmin" | "t/min" | "rev/min" | "r/min" | "giri/min" => Unit::PerMinute,
+        | "trmin" | "tours/min" | "t/min" | "rev/min" | "r/min" | "giri/min" => Unit::PerMinute,
         _ => return None,
     })
 }
