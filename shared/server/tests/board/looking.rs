@@ -3,6 +3,7 @@
 use axum::body::Body;
 use futures_util::StreamExt;
 use serde_json::{Value, json};
+use witnessmark_app::App;
 use witnessmark_core::list::Meaning;
 use witnessmark_core::record::{Digest, Role};
 
@@ -38,6 +39,40 @@ fn the_board_says_what_a_phone_says() {
     assert_eq!(page.get(&format!("/desk/record/{record}")).json()["good"], true);
     assert_eq!(page.get("/desk/machine/nonsense").fault(), (404, "no-such".into()));
     assert_eq!(page.get(&format!("/desk/record/{}", "0".repeat(64))).fault(), (404, "no-such".into()));
+}
+
+/// Each page in its own language, whoever asked before; what a phone says in that language is the truth.
+#[test]
+fn each_page_is_answered_in_its_language() {
+    let mut world = World::new();
+    let mut pilot = world.member("Invented pilot", Role::Pilot);
+    let machine = register(&mut pilot, bramble());
+    world.sync(&mut pilot);
+    let headline = |app: &mut App, language: &str| {
+        app.settings(language.into(), 5, false, None).unwrap();
+        app.board().unwrap().rows[0].card.verdict.headline.clone()
+    };
+    let truth = ["en", "de", "es"].map(|language| headline(&mut pilot, language));
+    assert!(truth[0] != truth[1] && truth[1] != truth[2], "{truth:?}");
+    let mut page = world.sign_in(&mut pilot);
+    let mut asked = |wish: &str| {
+        page.headers.retain(|(name, _)| *name != "accept-language");
+        page.headers.push(("accept-language", wish.into()));
+        let board = page.get("/desk/board").json();
+        let shown = page.get(&format!("/desk/machine/{machine}")).json();
+        let language = page.get("/desk/session").json()["language"].as_str().unwrap().to_owned();
+        let fault: serde_json::Value =
+            serde_json::from_slice(&page.get("/desk/machine/nonsense").body).unwrap();
+        let of = |card: &Value| card["verdict"]["headline"].as_str().unwrap().to_owned();
+        assert_eq!(of(&board["rows"][0]["card"]), of(&shown["card"]));
+        (language, of(&shown["card"]), fault["message"].as_str().unwrap().to_owned())
+    };
+    let [english, german, spanish] = ["tlh, en;q=0.1", "de-AT,de;q=0.9,en;q=0.5", "es"].map(&mut asked);
+    assert_eq!((english.0.as_str(), &english.1), ("en", &truth[0]));
+    assert_eq!((german.0.as_str(), &german.1), ("de", &truth[1]));
+    assert_eq!((spanish.0.as_str(), &spanish.1), ("es", &truth[2]));
+    assert!(english.2 != german.2 && german.2 != spanish.2, "{} / {}", english.2, german.2);
+    assert_eq!(asked("tlh").0, "en", "the fallback, and not what was asked before");
 }
 
 #[test]
