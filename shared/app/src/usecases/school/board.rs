@@ -7,7 +7,7 @@ use witnessmark_core::history::History;
 use witnessmark_core::list::Meaning;
 use witnessmark_core::record::DeviceId;
 use witnessmark_core::said::Said;
-use witnessmark_core::verdict::Rule;
+use witnessmark_core::verdict::{Rule, State};
 use witnessmark_core::work::{Lack, lacks};
 use witnessmark_store::Tx;
 
@@ -105,6 +105,8 @@ impl House {
             }
             None => Said::new("board-never"),
         };
+        // What is well of a flight prepared needs nobody.
+        let wanting = card.verdict.reasons.iter().find(|reason| reason.state > State::Fit);
         Ok(BoardRow {
             owner: owner.map(|device| people.name(device)).unwrap_or_default(),
             person: owner
@@ -123,7 +125,7 @@ impl House {
                 .iter()
                 .find(|job| job.released.is_none())
                 .map(|job| job.body.title.clone()),
-            first: card.verdict.reasons.first().map(|reason| reason.words.clone()).unwrap_or_default(),
+            first: wanting.map(|reason| reason.words.clone()).unwrap_or_default(),
             card,
         })
     }
