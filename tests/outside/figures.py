@@ -173,6 +173,54 @@ def lives(program: str, chance: np.random.Generator, seed: int) -> None:
     tell("of exact and right-censored findings it is lifelines' Kaplan–Meier", "km")
 
 
+def bands(program: str, chance: np.random.Generator, seed: int) -> None:
+    """Intervals around the curves, and Wilson's of a share."""
+    wrong = {"profile": [], "lifelines": [], "low": []}
+    for number in range(4):
+        findings = found(chance, int(chance.integers(12, 60)), exact=bool(number % 2))
+        ages = [round(float(age), 1) for age in chance.uniform(15, 140, 3)]
+        told = ask(program, "life", {"findings": findings, "ages": ages})
+        if told["too_little"] or told["at"] is None:
+            continue
+        k, scale = told["weibull"]["shape"], told["weibull"]["scale"]
+        top = log_likelihood(findings, k, scale)
+        for at in told["at"]:
+            for end in (at["low"], at["high"]):
+                # ln H at this age is held where the interval ends; the shape is free.
+                z = math.log(-math.log(end))
+                worse = lambda u: -log_likelihood(findings, math.exp(u), at["hours"] * math.exp(-z / math.exp(u)))
+                best = optimize.minimize_scalar(worse, bounds=(-2, 4), method="bounded", options={"xatol": 1e-10})
+                drop = 2 * (top + best.fun)
+                if not near(drop, stats.chi2.ppf(0.95, 1), 1e-2):
+                    wrong["profile"].append(f"{number}: at {at['hours']} h, {end}: {drop}")
+        # The lower end of every step leaves room for what a handful never shows.
+        for step in told["survival"]:
+            if not (0 <= step["low"] <= step["share"] <= step["high"] <= 1):
+                wrong["low"].append(f"{number}: {step}")
+        first = told["survival"][0]
+        until = told["survival"][1]["since"]
+        known = sum(by is not None and by <= until or after >= until for after, by in findings)
+        wilson = stats.binomtest(known, known).proportion_ci(0.95, "wilson").low if known else 0.0
+        if first["low"] > wilson + 1e-9:
+            wrong["low"].append(f"{number}: {first['low']}, Wilson {wilson} of {known}")
+    findings = found(chance, 3000, exact=True)
+    findings = [[a, b] for a, b in findings if b is None or a == b]
+    ages = [25.0, 50.0, 80.0, 110.0]
+    told = ask(program, "life", {"findings": findings, "ages": ages})
+    fitter = WeibullFitter().fit([a for a, _ in findings], [b is not None for _, b in findings], timeline=ages)
+    theirs = fitter.confidence_interval_survival_function_
+    for at in told["at"]:
+        low, high = theirs.loc[at["hours"]]
+        # S ± 1.96 standard errors there, the profile here: alike where there is much to go by.
+        off = max(abs(at["low"] - low), abs(at["high"] - high)) / (high - low)
+        if off > 0.06:
+            wrong["lifelines"].append(f"{at} for {low}, {high}")
+    tell = lambda name, key: check(f"life: {name}", not wrong[key], f"seed {seed}: {wrong[key][:3]}")
+    tell("a fitted curve's interval ends where its profile has fallen by χ²/2, by SciPy's own search", "profile")
+    tell("of many findings it is lifelines' confidence interval of the survival function", "lifelines")
+    tell("Turnbull's interval holds the curve, and is nowhere narrower than SciPy's Wilson of none", "low")
+
+
 def lifelines_npmle(left: np.ndarray, right: np.ndarray) -> tuple:
     masses, spans = npmle(left, right, tol=1e-9)
     return [(span.left, span.right) for span in spans], masses
@@ -267,6 +315,6 @@ def flight(program: str, chance: np.random.Generator, seed: int) -> None:
 if __name__ == "__main__":
     seed = random.SystemRandom().randrange(2**32)
     chance = np.random.default_rng(seed)
-    for part in (trends, lives, spans_kept, air, flight):
+    for part in (trends, lives, bands, spans_kept, air, flight):
         part(sys.argv[1], chance, seed)
     done()

@@ -26,6 +26,7 @@ CREATE TABLE looked (
 CREATE INDEX looked_pace ON looked (device, point, at_ms);
 CREATE INDEX looked_measure ON looked (machine, point, at_ms);
 CREATE INDEX looked_part ON looked (component, machine, at_ms);
+CREATE INDEX looked_point ON looked (point, at_ms);
 
 -- Derived: figures out of engine logs.
 CREATE TABLE reading (

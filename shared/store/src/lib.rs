@@ -21,7 +21,7 @@ mod trusted;
 pub use derived::{Mark, Told};
 pub use drafts::{Draft, DraftState};
 pub use fault::StoreFault;
-pub use looked::{Figure, PartLook, PartMoved};
+pub use looked::{Figure, PartLook, PointLook};
 pub use open::{Store, Tx};
 pub use pending::Pending;
 pub use photos::Photo;

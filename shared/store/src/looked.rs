@@ -7,12 +7,15 @@ use rusqlite::{OptionalExtension, Row, params};
 use uuid::Uuid;
 use witnessmark_core::list::Meaning;
 use witnessmark_core::record::{Body, ComponentMoved, DeviceId, Digest, Inspection, ReadingsTaken, Record};
+use witnessmark_core::reliability::{PartMoved, PartSeen};
 use witnessmark_core::units::{Quantity, Unit};
 
 use crate::{StoreFault, Tx};
 
 /// How many looks at a point are remembered of a person.
 const PACE_KEPT: u32 = 15;
+/// How many of everybody.
+const FLEET_PACE_KEPT: u32 = 60;
 /// From midnight to noon.
 const HALF_A_DAY_MS: i64 = 12 * 3_600_000;
 
@@ -35,32 +38,32 @@ pub struct Figure {
     pub outside: Option<f64>,
 }
 
-/// One inspection's worst finding at one component of a machine, passing matters left out.
+/// What one look found at one point of a component, passing matters left out, and whose device says so.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PartLook {
-    /// The machine.
-    pub machine: Uuid,
-    /// When, Unix milliseconds.
-    pub at_ms: i64,
-    /// The machine's engine hours then.
-    pub hours: f64,
-    /// The worst.
-    pub worst: Meaning,
+    /// Who looked.
+    pub device: DeviceId,
+    /// What they saw.
+    pub seen: PartSeen,
 }
 
-/// A component fitted to a machine or taken off it.
+/// One look at one point: by whom, how long, and what came of it.
 #[derive(Clone, Debug, PartialEq)]
-pub struct PartMoved {
+pub struct PointLook {
+    /// The inspection.
+    pub record: Digest,
     /// The machine.
     pub machine: Uuid,
-    /// When, Unix milliseconds.
-    pub at_ms: i64,
-    /// Fitted, else taken off.
-    pub fitted: bool,
-    /// The component's own hours then.
-    pub own: f64,
-    /// The machine's.
-    pub hours: f64,
+    /// Who looked.
+    pub device: DeviceId,
+    /// The point.
+    pub point: String,
+    /// What was found.
+    pub means: Meaning,
+    /// How long it was on the screen.
+    pub seconds: f64,
+    /// Whether that was hurried.
+    pub hurried: bool,
 }
 
 /// Meanings by their number in the tables.
@@ -77,6 +80,27 @@ fn meaning(number: i64) -> Meaning {
 
 fn machine_id(text: &str) -> Result<Uuid, StoreFault> {
     text.parse().map_err(|_| StoreFault::Damaged("a machine's id".into()))
+}
+
+fn odd(_: rusqlite::types::FromSqlError) -> StoreFault {
+    StoreFault::Damaged("an id that is no text".into())
+}
+
+/// Reads machines' ids of which many in a row are the same.
+#[derive(Default)]
+struct Machines(Option<(String, Uuid)>);
+
+impl Machines {
+    fn read(&mut self, text: &str) -> Result<Uuid, StoreFault> {
+        match &self.0 {
+            Some((last, id)) if last == text => Ok(*id),
+            _ => {
+                let id = machine_id(text)?;
+                self.0 = Some((text.to_owned(), id));
+                Ok(id)
+            }
+        }
+    }
 }
 
 fn quantity(value: Option<f64>, unit: Option<String>) -> Result<Option<Quantity>, StoreFault> {
@@ -159,42 +183,94 @@ impl Tx<'_> {
         Ok(found.map(Digest))
     }
 
-    /// What all looks found at one component, machine by machine, oldest first.
+    /// How long anybody looked at a point the last times, seconds.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn fleet_pace(&self, point: &str) -> Result<Vec<f64>, StoreFault> {
+        let mut statement = self.inner.prepare_cached(
+            "SELECT seconds FROM looked WHERE point = ?1 ORDER BY at_ms DESC, digest LIMIT ?2",
+        )?;
+        let rows = statement.query_map(params![point, FLEET_PACE_KEPT], |row| row.get(0))?;
+        rows.map(|row| Ok(row?)).collect()
+    }
+
+    /// What all looks found at one component, oldest first.
     ///
     /// # Errors
     /// [`StoreFault`].
     pub fn part_looks(&self, component: &str) -> Result<Vec<PartLook>, StoreFault> {
         let mut statement = self.inner.prepare_cached(
-            "SELECT machine, at_ms, hours, max(means) FROM looked
-             WHERE component = ?1 AND passing = 0 GROUP BY machine, at_ms, digest ORDER BY machine, at_ms, digest",
+            "SELECT digest, machine, device, at_ms, hours, point, means FROM looked
+             WHERE component = ?1 AND passing = 0 ORDER BY machine, at_ms, digest, n",
         )?;
-        let rows = statement.query_map([component], |row| {
-            Ok((row.get::<_, String>(0)?, row.get(1)?, row.get(2)?, row.get::<_, i64>(3)?))
-        })?;
-        rows.map(|row| {
-            let (machine, at_ms, hours, worst) = row?;
-            Ok(PartLook { machine: machine_id(&machine)?, at_ms, hours, worst: meaning(worst) })
-        })
-        .collect()
+        let mut rows = statement.query([component])?;
+        let (mut all, mut machines) = (Vec::new(), Machines::default());
+        while let Some(row) = rows.next()? {
+            all.push(PartLook {
+                device: DeviceId(row.get(2)?),
+                seen: PartSeen {
+                    record: Digest(row.get(0)?),
+                    machine: machines.read(row.get_ref(1)?.as_str().map_err(odd)?)?,
+                    at_ms: row.get(3)?,
+                    hours: row.get(4)?,
+                    point: row.get(5)?,
+                    means: meaning(row.get(6)?),
+                },
+            });
+        }
+        Ok(all)
     }
 
-    /// When components of a part were fitted and taken off, machine by machine, oldest first.
+    /// When components of a part were fitted and taken off, oldest first.
     ///
     /// # Errors
     /// [`StoreFault`].
     pub fn part_moves(&self, part: &str) -> Result<Vec<PartMoved>, StoreFault> {
         let mut statement = self.inner.prepare_cached(
-            "SELECT machine, at_ms, on_machine, own, hours FROM fitted
+            "SELECT digest, machine, at_ms, component, on_machine, own, hours FROM fitted
              WHERE part = ?1 ORDER BY machine, at_ms, digest",
         )?;
-        let rows = statement.query_map([part], |row| {
-            Ok((row.get::<_, String>(0)?, row.get(1)?, row.get(2)?, row.get(3)?, row.get(4)?))
-        })?;
-        rows.map(|row| {
-            let (machine, at_ms, fitted, own, hours) = row?;
-            Ok(PartMoved { machine: machine_id(&machine)?, at_ms, fitted, own, hours })
-        })
-        .collect()
+        let mut rows = statement.query([part])?;
+        let mut all = Vec::new();
+        while let Some(row) = rows.next()? {
+            all.push(PartMoved {
+                record: Digest(row.get(0)?),
+                machine: machine_id(row.get_ref(1)?.as_str().map_err(odd)?)?,
+                at_ms: row.get(2)?,
+                component: machine_id(row.get_ref(3)?.as_str().map_err(odd)?)?,
+                fitted: row.get(4)?,
+                own: row.get(5)?,
+                hours: row.get(6)?,
+            });
+        }
+        Ok(all)
+    }
+
+    /// Every look at every point, point by point, oldest first: handed on one by one, since there are
+    /// many.
+    ///
+    /// # Errors
+    /// [`StoreFault`].
+    pub fn point_looks(&self, mut each: impl FnMut(PointLook)) -> Result<(), StoreFault> {
+        let mut statement = self.inner.prepare_cached(
+            "SELECT digest, machine, device, point, means, seconds, hurried FROM looked
+             ORDER BY point, at_ms, digest, n",
+        )?;
+        let mut rows = statement.query([])?;
+        let mut machines = Machines::default();
+        while let Some(row) = rows.next()? {
+            each(PointLook {
+                record: Digest(row.get(0)?),
+                machine: machines.read(row.get_ref(1)?.as_str().map_err(odd)?)?,
+                device: DeviceId(row.get(2)?),
+                point: row.get(3)?,
+                means: meaning(row.get(4)?),
+                seconds: row.get(5)?,
+                hurried: row.get(6)?,
+            });
+        }
+        Ok(())
     }
 
     /// The components that looks have spoken of, passing matters left out, by name.

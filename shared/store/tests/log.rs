@@ -8,8 +8,8 @@ use chrono::{DateTime, FixedOffset, TimeDelta};
 use uuid::Uuid;
 use witnessmark_core::list::Meaning;
 use witnessmark_core::record::{
-    Author, Body, Clock, Digest, Finding, Inspection, Jwk, Machine, Member, Position, Record, Rectified,
-    SigningSeed,
+    Author, Body, Clock, ComponentMoved, Digest, Finding, Inspection, Jwk, Machine, Member, Position, Record,
+    Rectified, Service, SigningSeed,
 };
 use witnessmark_store::{Draft, DraftState, Photo, Store, StoreFault};
 
@@ -64,6 +64,19 @@ fn found(point: &str, means: Meaning) -> Body {
         stepped_back: Vec::new(),
         hurried: Vec::new(),
         job: None,
+    })
+}
+
+fn fitted(component: u128) -> Body {
+    let time = |hours: f64| Service { hours, ..Service::default() };
+    Body::ComponentMoved(ComponentMoved {
+        component: Uuid::from_u128(component),
+        part: "engine".into(),
+        name: "Spare".into(),
+        serial: String::new(),
+        fitted: true,
+        own: time(4.0),
+        service: time(30.0),
     })
 }
 
@@ -156,6 +169,7 @@ fn everything_derived_is_rebuilt_from_the_log_alone() {
     for _ in 0..20 {
         append(&mut store, &pen.write(about, &found("cylinder-base", Meaning::Watch)));
     }
+    append(&mut store, &pen.write(about, &fitted(7)));
     let look = |store: &mut Store| {
         store
             .read(|tx| {
@@ -164,19 +178,69 @@ fn everything_derived_is_rebuilt_from_the_log_alone() {
                     tx.history(about)?,
                     tx.timeline(about, 100)?,
                     tx.pace(&device, "cylinder-base")?,
+                    tx.part_looks("engine")?,
+                    tx.part_moves("engine")?,
                 ))
             })
             .unwrap()
     };
     let before = look(&mut store);
-    assert_eq!(before.1.len(), 21);
+    assert_eq!((before.1.len(), before.3.len(), before.4.len()), (22, 20, 1));
     drop(store);
     let raw = rusqlite::Connection::open(path).unwrap();
-    raw.execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM pace;").unwrap();
+    raw.execute_batch("DELETE FROM history; DELETE FROM mark; DELETE FROM looked; DELETE FROM fitted;")
+        .unwrap();
     drop(raw);
     let mut store = Store::open(path).unwrap();
     store.write(|tx| tx.rebuild()).unwrap();
     assert_eq!(look(&mut store), before);
+}
+
+#[test]
+fn what_looks_found_is_there_by_part_and_by_point() {
+    let mut store = Store::open(":memory:").unwrap();
+    let (one, two) = (Uuid::from_u128(1), Uuid::from_u128(2));
+    let (mut a, mut b) = (Pen::new(1), Pen::new(2));
+    let passing = |body: Body| match body {
+        Body::Inspection(mut body) => {
+            body.findings[0].passing = true;
+            body.findings[0].seconds = 9.0;
+            body.hurried = vec!["wind".into()];
+            Body::Inspection(body)
+        }
+        other => other,
+    };
+    let first = a.write(one, &found("base", Meaning::Watch));
+    let second = b.write(two, &found("base", Meaning::Unserviceable));
+    let third = a.write(one, &passing(found("wind", Meaning::Unserviceable)));
+    for record in [&second, &first, &third, &a.write(one, &fitted(7)), &b.write(two, &fitted(8))] {
+        append(&mut store, record);
+    }
+    store
+        .read(|tx| {
+            let looks = tx.part_looks("engine")?;
+            let told: Vec<_> =
+                looks.iter().map(|look| (look.seen.record, look.seen.machine, look.seen.means)).collect();
+            // Of the day, the pilot, a buckle: no part's life.
+            assert_eq!(
+                told,
+                [(first.digest, one, Meaning::Watch), (second.digest, two, Meaning::Unserviceable)]
+            );
+            assert_eq!((looks[0].device.clone(), looks[0].seen.hours), (a.seed.device(), 1.0));
+            assert_eq!(tx.part_looks("wing")?, []);
+            let moves = tx.part_moves("engine")?;
+            let told: Vec<_> = moves.iter().map(|one| (one.machine, one.component.as_u128())).collect();
+            assert_eq!(told, [(one, 7), (two, 8)]);
+            assert_eq!((moves[0].fitted, moves[0].own, moves[0].hours), (true, 4.0, 30.0));
+            let mut points = Vec::new();
+            tx.point_looks(|look| points.push((look.point, look.machine, look.seconds, look.hurried)))?;
+            let base = |machine| ("base".to_owned(), machine, 5.0, false);
+            assert_eq!(points, [base(one), base(two), ("wind".to_owned(), one, 9.0, true)]);
+            assert_eq!(tx.fleet_pace("base")?, [5.0, 5.0]);
+            assert_eq!(tx.pace(&a.seed.device(), "base")?, [5.0]);
+            Ok::<_, StoreFault>(())
+        })
+        .unwrap();
 }
 
 #[test]

@@ -78,6 +78,11 @@ impl Likelihood {
         k * (log_scale - self.middle)
     }
 
+    /// ln H(t) = ln(−ln S(t)).
+    pub(super) fn log_hazard(&self, k: f64, nu: f64, hours: f64) -> f64 {
+        k * (hours.ln() - self.middle) - nu
+    }
+
     /// Value, slope and curvature.
     pub(super) fn at(&self, k: f64, nu: f64) -> At {
         // ln t was taken about the middle in z only.

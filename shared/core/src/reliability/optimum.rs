@@ -48,36 +48,41 @@ pub(super) fn falls_to(
     bounds: (f64, f64),
 ) -> Option<f64> {
     let (mut inside, mut step) = (top, step);
-    let (mut outside, mut x) = (None, top + step);
+    let mut outside = None;
+    // Towards a bound ever shorter, so that it is reached by nothing that falls before it.
+    let out = |inside: f64, step: f64| {
+        let bound = if step < 0.0 { bounds.0 } else { bounds.1 };
+        let x = inside + step;
+        if (x - bound) * step < 0.0 { x } else { (inside + bound) / 2.0 }
+    };
+    let mut x = out(top, step);
     for _ in 0..ROUNDS {
-        let mut next = f64::NAN;
-        if x > bounds.0 && x < bounds.1 {
-            let (value, slope) = f(x)?;
-            if value > level {
-                inside = x
-            } else {
-                outside = Some(x)
-            }
-            if (value - level).abs() <= 1e-9 {
-                return Some(x);
-            }
-            next = x - (value - level) / slope;
-        } else if outside.is_none() && (x - inside).abs() < 1e-9 * (1.0 + x.abs()) {
-            return None;
+        let (value, slope) = f(x)?;
+        if (value - level).abs() <= 1e-9 {
+            return Some(x);
         }
-        match outside {
+        if value > level {
+            inside = x
+        } else {
+            outside = Some(x)
+        }
+        let before = x;
+        x = match outside {
             Some(outside) => {
+                let next = x - (value - level) / slope;
                 let between = (next - inside) * (next - outside) < 0.0;
-                x = if between { next } else { (inside + outside) / 2.0 };
                 if (inside - outside).abs() <= 1e-12 * (1.0 + x.abs()) {
                     return Some(x);
                 }
+                if between { next } else { (inside + outside) / 2.0 }
             }
-            None if x <= bounds.0 || x >= bounds.1 => return None,
             None => {
                 step *= 2.0;
-                x = inside + step;
+                out(inside, step)
             }
+        };
+        if outside.is_none() && (x - before).abs() < 1e-9 * (1.0 + x.abs()) {
+            return None;
         }
     }
     None

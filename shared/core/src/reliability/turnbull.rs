@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::finding::Findings;
+use super::finding::{Findings, Weighed};
 use crate::told::{Told, TooLittle};
 
 /// A share of all failures, somewhere in a stretch of time: where in it, the findings can't say.
@@ -29,6 +29,8 @@ pub struct Turnbull {
 
 /// How far from the greatest log-likelihood the search may end, per finding.
 const ENOUGH: f64 = 1e-10;
+/// The same where one curve among hundreds is made.
+const ROUGHLY: f64 = 1e-5;
 /// Rounds at most; what is reached by then stands with its gap.
 const ROUNDS: usize = 20_000;
 /// A share below which nothing is said to fail there.
@@ -50,9 +52,9 @@ pub fn turnbull(findings: &Findings) -> Told<Turnbull> {
     if counted.failed == 0 {
         return Told::TooLittle(TooLittle::NothingFailed { has: counted.whole });
     }
-    let (stretches, spans) = innermost(findings);
+    let (stretches, spans) = innermost(findings.weighed());
     let mut search = Search { spans, stretches: stretches.len(), all: counted.findings as f64 };
-    let (masses, log_likelihood, gap) = search.run();
+    let (masses, log_likelihood, gap) = search.run(ENOUGH);
     let told = |((after, by), mass): (&(f64, f64), f64)| Mass {
         after: *after,
         by: Some(*by).filter(|by| by.is_finite()),
@@ -60,6 +62,15 @@ pub fn turnbull(findings: &Findings) -> Told<Turnbull> {
     };
     let masses = stretches.iter().zip(masses).map(told).filter(|one| one.mass > NOTHING).collect();
     Told::Told(Turnbull { masses, log_likelihood, gap })
+}
+
+/// The estimate from findings that were drawn: (after, by, mass), to as many digits as a curve among many
+/// needs.
+pub(super) fn masses_of(findings: &[Weighed]) -> Vec<(f64, f64, f64)> {
+    let (stretches, spans) = innermost(findings);
+    let all = findings.iter().map(|one| one.times).sum();
+    let (masses, _, _) = Search { spans, stretches: stretches.len(), all }.run(ROUGHLY);
+    stretches.into_iter().zip(masses).map(|((after, by), mass)| (after, by, mass)).collect()
 }
 
 /// A finding as the stretches that it allows, from `first` up to before `end`.
@@ -70,14 +81,14 @@ struct Span {
 }
 
 /// The stretches, and each finding as a span of them.
-fn innermost(findings: &Findings) -> (Vec<(f64, f64)>, Vec<Span>) {
+fn innermost(findings: &[Weighed]) -> (Vec<(f64, f64)>, Vec<Span>) {
     // At one time an exact finding begins before right ends close, and these before left ends open.
     const BEGINS: u8 = 0;
     const CLOSES: u8 = 1;
     const OPENS: u8 = 2;
     let left = |after: f64, exact: bool| (after, if exact { BEGINS } else { OPENS });
     let mut ends: Vec<(f64, u8)> = Vec::new();
-    for one in findings.weighed() {
+    for one in findings {
         ends.push(left(one.after, one.exact()));
         ends.push((one.by, CLOSES));
     }
@@ -88,7 +99,7 @@ fn innermost(findings: &Findings) -> (Vec<(f64, f64)>, Vec<Span>) {
         _ => None,
     };
     let inner: Vec<_> = ends.windows(2).filter_map(inner).collect();
-    let spans = findings.weighed().iter().map(|one| {
+    let spans = findings.iter().map(|one| {
         let (from, to) = (left(one.after, one.exact()), (one.by, CLOSES));
         Span {
             first: inner.partition_point(|(left, _)| by_time(left, &from).is_lt()),
@@ -107,13 +118,13 @@ struct Search {
 }
 
 impl Search {
-    fn run(&mut self) -> (Vec<f64>, f64, f64) {
+    fn run(&mut self, enough: f64) -> (Vec<f64>, f64, f64) {
         let mut masses = vec![1.0 / self.stretches as f64; self.stretches];
         let mut gap = f64::INFINITY;
         for _ in 0..ROUNDS {
             let steps = self.steps(&masses);
             gap = self.all * (steps.iter().copied().fold(0.0, f64::max) - 1.0).max(0.0);
-            if gap <= self.all * ENOUGH {
+            if gap <= self.all * enough {
                 break;
             }
             for (mass, step) in masses.iter_mut().zip(steps) {

@@ -9,7 +9,7 @@ use super::optimum::{SHAPES, falls_to};
 use crate::told::{Told, TooLittle};
 
 /// χ² of one degree of freedom, 95 %: a profile may lie half of it below the summit.
-const WITHIN_95: f64 = 3.841_458_820_694_124;
+pub(super) const WITHIN_95: f64 = 3.841_458_820_694_124;
 
 /// From `low` to `high`; none where that end can't be told.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]

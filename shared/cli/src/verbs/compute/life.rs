@@ -2,7 +2,7 @@
 
 use serde::Deserialize;
 use serde_json::{Value, json};
-use witnessmark_core::reliability::{Findings, Life, Turnbull, Wanted, Weibull, life};
+use witnessmark_core::reliability::{Findings, Life, Turnbull, Wanted, Weibull, life, steps, weibull_at};
 use witnessmark_core::told::{Told, TooLittle};
 
 use super::too_little::told;
@@ -26,6 +26,9 @@ struct Input {
     age: Option<f64>,
     /// The interval in force.
     in_force: Option<f64>,
+    /// Where the Weibull's curve is wanted.
+    #[serde(default)]
+    ages: Vec<f64>,
 }
 
 fn one_in_a_hundred() -> f64 {
@@ -33,9 +36,12 @@ fn one_in_a_hundred() -> f64 {
 }
 
 fn run(input: Value) -> Result<Value, Wrong> {
-    let Input { findings, chance, age, in_force } = read(input)?;
+    let Input { findings, chance, age, in_force, ages } = read(input)?;
     let wanted = Wanted { chance, age, in_force };
-    let Life { rests_on, turnbull, weibull, inspect } = life(&Findings::new(&findings)?, Some(&wanted))?;
+    let findings = Findings::new(&findings)?;
+    let Life { rests_on, turnbull, weibull, inspect } = life(&findings, Some(&wanted))?;
+    let survival = turnbull.as_result().ok().map(|found| steps(&findings, found));
+    let at = weibull_at(&findings, &ages)?.told().filter(|_| weibull.as_result().is_ok());
     let inspect = inspect.and_then(Told::told);
     let why = [turnbull.as_result().err(), weibull.as_result().err()].into_iter().flatten().next();
     let masses = turnbull.as_result().ok().map(masses);
@@ -43,7 +49,9 @@ fn run(input: Value) -> Result<Value, Wrong> {
         "rests_on": rests_on,
         "turnbull": masses.as_ref().map(|(masses, _)| masses),
         "turnbull_log_likelihood": masses.as_ref().map(|(_, likelihood)| likelihood),
+        "survival": survival,
         "weibull": weibull.told().map(fit),
+        "at": at,
         // With nothing known the interval in force stays as it is.
         "inspect_every": inspect.map_or(in_force, |inspect| Some(inspect.every)),
         "inspect": inspect,
