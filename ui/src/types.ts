@@ -733,6 +733,19 @@ air?: AirPlanned,
 wind?: WindPlanned, };
 
 /**
+ * Oil to pour into the tank.
+ */
+export type FlightPourView = { 
+/**
+ * How much.
+ */
+oil: Quantity, 
+/**
+ * That, as a person reads it.
+ */
+words: string, };
+
+/**
  * Units that may be chosen, the person's own first.
  */
 export type FlightUnits = { 
@@ -772,7 +785,7 @@ parts: Array<FlightPartView>,
 /**
  * What to pour into the tank, by itself, to be shown large; none unless a mix can be made of it.
  */
-pour: string | null, 
+pour: FlightPourView | null, 
 /**
  * What is wrong in a part, where something is.
  */
@@ -1312,11 +1325,11 @@ sample: Array<string>, };
  */
 export type LogPreview = { 
 /**
- * Rows read.
+ * Rows read whole.
  */
 rows: number, 
 /**
- * Rows that can't be read.
+ * Rows of which something can't be read; the rest of such a row is used.
  */
 unread: number, 
 /**
@@ -1383,7 +1396,7 @@ words: string, };
  */
 export type LogView = { 
 /**
- * SHA-256 of its bytes.
+ * SHA-256 of its text in UTF-8, without a byte order mark.
  */
 file: string, 
 /**
@@ -1398,6 +1411,11 @@ mapping: Mapping,
  * Whether that was remembered from an earlier file with the same headings.
  */
 remembered: boolean, 
+/**
+ * What of it rests on the values alone, in sentences: to be looked at before it is confirmed. None
+ * where it is remembered.
+ */
+guesses: Array<string>, 
 /**
  * Its columns.
  */

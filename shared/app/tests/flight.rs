@@ -130,7 +130,7 @@ fn a_flight_is_asked_judged_kept_signed_and_laid_open() {
     let (state, words) = of(&view, "load");
     assert_eq!(state, State::Fit);
     assert!(words.contains("127.8 kg at launch: 12.2 kg below"), "{words}");
-    assert_eq!(view.pour.as_deref(), Some("200 mL"));
+    assert_eq!(view.pour.as_ref().map(|pour| pour.words.as_str()), Some("200 mL"));
     assert_eq!(of(&view, "fuel").0, State::Limited, "nobody logged fuel yet");
     assert_eq!(of(&view, "mix").0, State::Limited, "no manual confirms the ratio");
     assert!(rules(&app.machine(machine.clone()).unwrap()).contains(&Rule::FlightNotPrepared));
@@ -183,7 +183,7 @@ fn figures_that_cannot_be_are_told_part_by_part_and_not_kept() {
     assert_eq!(faults[0], ("load", "The pilot's weight: must be more than nothing."));
     assert!(faults[1].1.contains("kg can't be turned into L"), "{faults:?}");
     assert_eq!(view.verdict.state, State::Grounded);
-    assert_eq!(view.pour, None);
+    assert_eq!(view.pour.as_ref().map(|pour| pour.oil), None);
     let fault = app.flight_keep(machine.clone(), Some(plan)).unwrap_err();
     assert_eq!(fault.kind, "flight-impossible");
     assert!(app.show(&fault).message.contains("The pilot's weight"));
@@ -282,7 +282,7 @@ fn figures_are_told_in_the_readers_units() {
     assert!(of(&view, "wind").1.contains("6.479 kt"), "{view:?}");
     assert!(of(&view, "air").1.contains(" ft on a standard day"), "{view:?}");
     // 0.2 L / 3.785 411 784 = 0.0528 US gal.
-    assert_eq!(view.pour.as_deref(), Some("0.053 US gal"));
+    assert_eq!(view.pour.as_ref().map(|pour| pour.words.as_str()), Some("0.053 US gal"));
 }
 
 fn range(machine: &mut Machine, low: Quantity, high: Quantity) {

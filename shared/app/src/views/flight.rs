@@ -79,11 +79,18 @@ struct FlightView {
     /// What comes of each part that was asked.
     pub parts: Vec<FlightPartView>,
     /// What to pour into the tank, by itself, to be shown large; none unless a mix can be made of it.
-    pub pour: Option<String>,
+    pub pour: Option<FlightPourView>,
     /// What is wrong in a part, where something is.
     pub faults: Vec<FlightFaultView>,
     /// The verdict with this plan.
     pub verdict: VerdictView,
+}
+/// Oil to pour into the tank.
+struct FlightPourView {
+    /// How much.
+    pub oil: Quantity,
+    /// That, as a person reads it.
+    pub words: String,
 }
 /// What comes of one part of a plan.
 struct FlightPartView {

@@ -57,8 +57,12 @@ export const FACTOR: Unit = "1";
 /** The first draft: what may still hold is there, and what nobody was asked before is left out. */
 export function draftOf(form: FlightForm): Draft {
   const { own, plan, units } = form;
-  const none = Object.keys(plan).length <= 1;
+  // On another day the wind is always asked anew, and what there is something to hold against; what today's plan
+  // left out stays out.
+  const fresh = !form.today;
   const first = (views: UnitView[]): Unit => views[0]?.code ?? "1";
+  // Oil is measured in a small cup, whatever the tank is told in.
+  const small = units.volume.find(({ code }) => code === "mL" && units.volume[0]?.code === "L")?.code ?? first(units.volume);
   const at = (quantity: Quantity | null | undefined, unit: TypedUnit): Typed => {
     if (!quantity) return { text: "", unit };
     if (quantity.unit === "h") return { text: figure(Math.round(quantity.value * 600) / 10), unit: "min" };
@@ -74,11 +78,11 @@ export function draftOf(form: FlightForm): Draft {
   const [weight, before] = [form.weight, plan.load?.loads.machine];
   return {
     asked: {
-      load: none || plan.load !== undefined,
+      load: (fresh && form.wing !== null) || plan.load !== undefined,
       mix: plan.mix !== undefined,
-      fuel: form.burns_fuel && (none || plan.fuel !== undefined),
-      air: plan.air !== undefined || own.elevation !== null,
-      wind: none || plan.wind !== undefined || limits !== undefined,
+      fuel: (fresh && form.burns.length > 0) || plan.fuel !== undefined,
+      air: plan.air !== undefined,
+      wind: fresh || plan.wind !== undefined,
     },
     plain: plan.mix?.mix.ratio_in_tank === null,
     by: field ? "field" : "altimeter",
@@ -91,7 +95,7 @@ export function draftOf(form: FlightForm): Draft {
       ratioInTank: number(plan.mix?.mix.ratio_in_tank ?? form.ratio ?? own.ratio),
       addFuel: at(plan.mix?.mix.add_fuel, volume),
       target: number(plan.mix?.mix.target_ratio ?? form.ratio ?? own.ratio),
-      oil: at(plan.mix?.oil, "mL"),
+      oil: at(plan.mix?.oil, small),
       minutes: at(plan.fuel?.flight_time, "min"),
       reserve: at(plan.fuel?.reserve ?? own.reserve, "min"),
       elevation: at(altimeter?.elevation ?? own.elevation, first(units.height)),

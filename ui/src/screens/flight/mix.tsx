@@ -1,22 +1,27 @@
 // Petrol and oil: what to add to what is in the tank, in digits to be read at arm's length.
 import { Caution } from "../../parts/cautions";
 import { numberOf } from "../../parts/field";
-import type { FlightForm } from "../../types";
-import { t } from "../../words";
+import type { FlightForm, FlightPourView } from "../../types";
+import { figure, t } from "../../words";
 import { Amount, type Sheet } from "./amount";
 
-export function MixPart({ form, sheet, pour }: { form: FlightForm; sheet: Sheet; pour: string | null }) {
+export function MixPart({ form, sheet, pour }: { form: FlightForm; sheet: Sheet; pour: FlightPourView | null }) {
   const { draft, put } = sheet;
   const { volume } = form.units;
+  const poured = draft.values.oil.text.trim() !== "";
   const empty = numberOf(draft.values.inTank.text) === 0;
   return (
     <>
       <Caution words={t("flight-caution-pour")} />
-      {pour && (
-        <p class="pour" data-test="flight-pour">
-          <span class="soft">{t("flight-pour")}</span>
-          <span class="huge num">{pour}</span>
-        </p>
+      {pour && !poured && (
+        <div class="pour">
+          <p data-test="flight-pour">
+            <span class="soft">{t("flight-pour")}</span> <span class="huge num">{pour.words}</span>
+          </p>
+          <button type="button" class="small" onClick={() => put({ values: { ...draft.values, oil: { text: figure(pour.oil.value), unit: pour.oil.unit, typed: Date.now() } } })} data-test="flight-poured">
+            {t("flight-poured")}
+          </button>
+        </div>
       )}
       <p class={form.ratio_words ? "soft" : "unconfirmed"}>{form.ratio_words ?? t("flight-no-ratio")}</p>
       <div class="beside amounts">
@@ -31,7 +36,7 @@ export function MixPart({ form, sheet, pour }: { form: FlightForm; sheet: Sheet;
           <span class="grow">{t("flight-plain")}</span>
         </label>
       )}
-      <Amount sheet={sheet} name="oil" units={[{ code: "mL", sign: "mL" }, ...volume]} hint={t("flight-oil-hint")} />
+      <Amount sheet={sheet} name="oil" units={volume} hint={t("flight-oil-hint")} />
     </>
   );
 }

@@ -14,7 +14,7 @@ use witnessmark_core::verdict::{Part, Verdict, fault_said, flight_faults, judge}
 use witnessmark_store::{Pending, Tx};
 
 use crate::house::{House, id};
-use crate::views::{FlightFaultView, FlightForm, FlightPartView, FlightView};
+use crate::views::{FlightFaultView, FlightForm, FlightPartView, FlightPourView, FlightView};
 use crate::{App, Fault, identity};
 
 /// The kind of the record.
@@ -130,13 +130,14 @@ impl House {
     }
 
     /// Oil to pour, as it is read off a measuring cup: millilitres for whoever fills up in litres.
-    fn pour(&self, mix: &Mix) -> Option<String> {
+    fn pour(&self, mix: &Mix) -> Option<FlightPourView> {
         let Oil::Add(oil) = oil_to_add(mix).ok()? else { return None };
         let cup = if self.units.volume == Unit::Litre { Unit::Millilitre } else { self.units.volume };
         let oil = oil.to(cup).ok().filter(|oil| oil.value > 0.0)?;
         let step = if cup == Unit::Millilitre { 1.0 } else { 0.001 };
         // A thousandth by division: it is no binary number.
         let value = if step < 1.0 { (oil.value * 1000.0).round() / 1000.0 } else { oil.value.round() };
-        Some(self.figures(&Quantity::new(value, cup).to_string()))
+        let oil = Quantity::new(value, cup);
+        Some(FlightPourView { oil, words: self.figures(&oil.to_string()) })
     }
 }
