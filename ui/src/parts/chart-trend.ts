@@ -131,6 +131,7 @@ function drawLine(pen: Pen, { line, reaches, band, direction }: TrendView) {
   pen.line([pen.at([line.from_hours, line.from]), pen.at([line.to_hours, line.to])], moved ? { ink: "paint", width: 4.5 } : { ink: "soft", width: 2.5, dash: [12, 6] });
   if (!reaches || band?.limit == null) return;
   const limit = pen.y(band.limit);
+  if (pen.x(reaches.low) > pen.right) return drawBeyond(pen, reaches.low, limit);
   const last = pen.at([line.to_hours, line.to]);
   pen.line([last, [pen.x(reaches.at), limit]], { ink: "paint", width: 3, dash: FORETOLD });
   // On the limit itself: from the earliest to the latest, open where there is no latest.
@@ -138,6 +139,13 @@ function drawLine(pen: Pen, { line, reaches, band, direction }: TrendView) {
   pen.line([[from, limit], [to, limit]], { ink: "paint", width: 8 });
   for (const end of [from, ...(reaches.high === null ? [] : [to])])
     pen.line([[end, limit - pen.rem(0.5)], [end, limit + pen.rem(0.5)]], { ink: "ink", width: 3 });
+}
+
+/** It reaches the limit further on than is drawn: an arrow on it, and from when on. */
+function drawBeyond(pen: Pen, hours: number, y: number) {
+  const [tip, back, wing] = [pen.right - pen.rem(0.25), pen.rem(0.75), pen.rem(0.5)];
+  pen.line([[tip - back, y - wing], [tip, y], [tip - back, y + wing]], { ink: "paint", width: 4 });
+  pen.words(t("trend-from", { hours }), [tip, y + pen.rem(y - pen.top > pen.rem(1.75) ? -1 : 1)], { align: "right" });
 }
 
 /** Numbered strokes of paint on the line of hours; numbers that would touch share a place. */

@@ -931,6 +931,7 @@ trends-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximum
 trends-none = Nothing to follow yet. Whatever you measure on a walk is followed here over the engine hours, and so is what you take in from engine logs.
 trends-what = Each reading stands over the engine hours at which it was taken. Touch a chart to read one.
 trend-limit = limit { NUMBER($value, maximumFractionDigits: 2, useGrouping: 0) } { $unit }
+trend-from = from { NUMBER($hours, maximumFractionDigits: 0) } h on
 trend-far-off = far from the line
 trend-unsigned = not signed yet
 trend-marks = { $count ->

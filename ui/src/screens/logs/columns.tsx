@@ -83,7 +83,7 @@ function ColumnFields({ at, column: { heading, sample }, chosen, onMapping }: Fi
     <fieldset class={`column ${channel === "" ? "" : "read"}`} data-test={`column-${at}`} data-holds={channel}>
       <legend class="mono">{heading}</legend>
       <p class="mono soft">{sample.join(" · ")}</p>
-      <div class={channel === "time" ? "stack" : "holds"}>
+      <div class={channel === "time" || channel === "" ? "stack" : "holds"}>
         <label class="field">
           {t("readings-holds")}
           <select value={channel} onChange={(event) => onMapping(put(chosen, heading, event.currentTarget.value as Holds))} data-test={`holds-${at}`}>
