@@ -26,7 +26,9 @@ export const unitWords = (unit: Unit | "min", count: number) => t(`spoken-unit-$
 
 export function spoken(sentence: string): string {
   return sentence
-    .replace(/±/g, `${t("spoken-plus-minus")} `)
+    .replace(/±\s*/g, `${t("spoken-plus-minus")} `)
+    .replace(/≤\s*/g, `${t("spoken-at-most")} `)
+    .replace(/≥\s*/g, `${t("spoken-at-least")} `)
     .replace(MEASURED, (_, low: string, high: string | undefined, sign: string) => {
       const unit = SIGNS.find(([one]) => one === sign)?.[1] ?? "1";
       const number = high ? t("spoken-range", { low, high }) : low;

@@ -21,8 +21,8 @@ function browser(letters) {
 }
 
 /** A browser window of its own, as a phone has it unless told otherwise. */
-export async function browse(t, { viewport = PHONE, colorScheme = "light", letters = 1 } = {}) {
-  const context = await (await browser(letters)).newContext({ viewport, colorScheme, reducedMotion: "reduce" });
+export async function browse(t, { viewport = PHONE, colorScheme = "light", letters = 1, locale = "en-GB" } = {}) {
+  const context = await (await browser(letters)).newContext({ viewport, colorScheme, locale, reducedMotion: "reduce" });
   context.setDefaultTimeout(DEADLINE);
   const wrong = [];
   context.on("weberror", (error) => wrong.push(String(error.error())));

@@ -8,7 +8,8 @@ import { language, t } from "../words";
 export function ReadAloud({ point }: { point: PointView }) {
   const now = reading.value === point.id;
   // A caution before everything else.
-  const sentences = [point.caution, point.title, `${t("point-good")} ${point.good}`, `${t("point-bad")} ${point.bad}`];
+  const band = point.ask.by !== "words" && /\d/.test(point.ask.words) ? t("measure-band", { band: point.ask.words }) : null;
+  const sentences = [point.caution, point.title, `${t("point-good")} ${point.good}`, `${t("point-bad")} ${point.bad}`, band];
   const read = () => readAloud(point.id, sentences.filter((sentence) => sentence !== null));
   useEffect(() => {
     if (start.value?.read_aloud && canRead.value) read();

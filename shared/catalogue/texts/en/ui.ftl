@@ -1184,6 +1184,8 @@ folder-language-hint = Its code, such as nl or pt-BR.
 
 aloud = Read aloud
 spoken-plus-minus = plus or minus
+spoken-at-most = at most
+spoken-at-least = at least
 spoken-range = { $low } to { $high }
 spoken-unit-kg = { $count ->
     [one] kilogram

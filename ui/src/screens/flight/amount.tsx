@@ -73,4 +73,4 @@ export function Amount({ sheet, name, units = [], hint, signed = false }: Amount
 }
 
 /** What was taken over was never read in the new unit; what was typed was meant in it. */
-const inUnit = (typed: Values[Name], unit: TypedUnit) => (typed.typed ? { ...typed, unit } : { text: "", unit });
+const inUnit = (typed: Values[Name], unit: TypedUnit) => (typed.typed ? { ...typed, unit } : { text: "", unit, typed: Date.now() });

@@ -112,6 +112,13 @@ export function draftOf(form: FlightForm): Draft {
   };
 }
 
+/** A draft from before, in which what nobody typed is as it is known by now. */
+export function still(kept: Draft, known: Draft): Draft {
+  const names = Object.keys(known.values) as Name[];
+  const values = names.map((name) => [name, kept.values[name].typed ? kept.values[name] : known.values[name]]);
+  return { ...kept, values: Object.fromEntries(values) as unknown as Values };
+}
+
 /** What is measured at the field, and holds for a while only. */
 export const MEASURED: Record<"air" | "wind", Name[]> = {
   air: ["pressure", "setting", "temperature", "dew"],

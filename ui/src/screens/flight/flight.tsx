@@ -12,7 +12,7 @@ import type { FlightForm, FlightView } from "../../types";
 import { t } from "../../words";
 import { AirPart } from "./air";
 import type { Sheet } from "./amount";
-import { type Draft, draftOf, type Part, PARTS } from "./draft";
+import { type Draft, draftOf, type Part, PARTS, still } from "./draft";
 import { FuelPart } from "./fuel";
 import { useJudged } from "./judged";
 import { Load } from "./load";
@@ -35,7 +35,9 @@ export function Flight({ machine, occasion }: { machine: string; occasion: strin
 const ALWAYS_OPEN: Part[] = ["fuel", "wind"];
 
 function Prepare({ form, place, back }: { form: FlightForm; place: string[]; back: { href: string; words: string } }) {
-  const [draft, setDraft, done] = useDraft<Draft>(`flight/${form.machine}`, draftOf(form));
+  const known = draftOf(form);
+  const [kept, setDraft, done] = useDraft<Draft>(`flight/${form.machine}`, known);
+  const draft = still(kept, known);
   const put = (change: Partial<Draft>) => setDraft({ ...draft, ...change });
   const plan = made(draft, form);
   const judged = useJudged(form.machine, plan);
