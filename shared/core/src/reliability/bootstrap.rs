@@ -2,6 +2,7 @@
 
 use super::finding::{Findings, Weighed};
 use super::turnbull::masses_of;
+use super::wilson::{Z_95, wilson};
 
 /// How often the findings are drawn anew. Our choice: what is told moves by about a percent with another
 /// seed, and a big fleet is reckoned in a fraction of a second.
@@ -10,8 +11,6 @@ pub const RESAMPLES: usize = 200;
 const AGES: usize = 96;
 /// Where of the sorted curves the interval ends.
 const ENDS: (f64, f64) = (0.025, 0.975);
-/// z of 95 %, both sides.
-const Z: f64 = 1.959_963_984_540_054;
 
 /// The same interval for everybody: SplitMix64 with a fixed seed.
 struct Draws(u64);
@@ -59,26 +58,11 @@ pub(super) fn intervals(findings: &Findings, stretches: &[(f64, f64, f64)]) -> V
     }
     let ends = stretches.iter().zip(lows).zip(highs).map(|((stretch, lows), highs)| {
         let (from, upto, share) = *stretch;
-        let low = quantile(lows, ENDS.0).min(wilson(share, known_at(findings, upto), Z).0);
-        let high = quantile(highs, ENDS.1).max(wilson(share, known_at(findings, from), Z).1);
+        let low = quantile(lows, ENDS.0).min(wilson(share, known_at(findings, upto), Z_95).0);
+        let high = quantile(highs, ENDS.1).max(wilson(share, known_at(findings, from), Z_95).1);
         (low.clamp(0.0, share), high.clamp(share, 1.0))
     });
     ends.collect()
-}
-
-/// Wilson's interval of a share seen in `n` (Wilson, JASA 22 (1927) 209–212; from memory).
-pub fn wilson(share: f64, n: f64, z: f64) -> (f64, f64) {
-    if n <= 0.0 {
-        return (0.0, 1.0);
-    }
-    let z2 = z * z;
-    let middle = share + z2 / (2.0 * n);
-    let half = z * (share * (1.0 - share) / n + z2 / (4.0 * n * n)).sqrt();
-    let scale = 1.0 + z2 / n;
-    // Of nothing and of all, rounding would leave a hair.
-    let low = if share <= 0.0 { 0.0 } else { (middle - half) / scale };
-    let high = if share >= 1.0 { 1.0 } else { (middle + half) / scale };
-    (low.max(0.0), high.min(1.0))
 }
 
 /// How many findings tell whether they were whole at an age.

@@ -16,9 +16,10 @@ mod optimum;
 mod steps;
 mod turnbull;
 mod weibull;
+mod wilson;
 
 pub use band::{At, weibull_at};
-pub use bootstrap::{RESAMPLES, wilson};
+pub use bootstrap::RESAMPLES;
 pub use fault::LifeFault;
 pub use finding::{Counted, Findings};
 pub use inspect::{Inspect, Wanted, inspect_every};
@@ -27,3 +28,4 @@ pub use lives::{Lived, Lives, OLD, PartMoved, PartSeen, lives};
 pub use steps::{Step, steps};
 pub use turnbull::{Mass, Turnbull, turnbull};
 pub use weibull::{Interval, Weibull, weibull};
+pub use wilson::{Z_95, Z_99, wilson};
