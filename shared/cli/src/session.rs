@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use chrono::NaiveDate;
+use chrono::{DateTime, FixedOffset, NaiveDate};
 use witnessmark_app::{App, Fault, FaultView, Platform};
 use witnessmark_host::System;
 
@@ -32,7 +32,12 @@ impl Session {
 
     /// The day it is, where this runs.
     pub fn today() -> NaiveDate {
-        System::new().now().date_naive()
+        Self::now().date_naive()
+    }
+
+    /// The moment it is, where this runs.
+    pub fn now() -> DateTime<FixedOffset> {
+        System::new().now()
     }
 
     /// The folder of a server's data: what was given, or one beside the app's own.

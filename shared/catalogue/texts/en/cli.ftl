@@ -20,7 +20,8 @@ help-defect = What is open on a machine: list it, put it right, or let it wait
 help-defect-list = List what is open: defects, and what is to be watched
 help-defect-rectify = Sign that what is open at a point was put right
 help-defect-defer = Sign that a defect may wait, within limits and under a condition
-help-flight = Log time in service after landing
+help-flight = Prepare a flight before launch, and log its time after landing
+help-flight-prepare = Work out load, fuel, air and wind; it is signed with your next signature (exit 1: grounded)
 help-flight-log = Log hours, flights and tanks, or the hour meter's reading; it is signed with your next signature
 help-flight-undo = Take back the time logged last, while nobody has signed it
 help-due = What falls due by hours, flights, tanks or days
@@ -112,6 +113,14 @@ help-arg-flights = Flights
 help-arg-reserve-repacked = The date on the reserve's packing card, as 2026-04-30
 help-arg-repack-every = Days until the next repack, as the reserve's manual says; 180 until you say
 help-arg-without-reserve = No reserve is fitted
+help-arg-weight = What it weighs as flown, wing and reserve with it, without fuel, as "34 kg"
+help-arg-wing-least = The least the wing must carry with a motor, all up, as "95 kg"
+help-arg-wing-most = The most it may carry with a motor
+help-arg-wing-free-least = The least it must carry without a motor, where its maker states both
+help-arg-wing-free-most = The most it may carry without a motor
+help-arg-wing-document = The wing's manual and its issue, without which its range is unconfirmed
+help-arg-wing-page = The page
+help-arg-without-wing-range = Nothing is known of what the wing may carry
 help-arg-serial = A part and its serial number, as propeller=1234; may be given more than once
 help-arg-note = Anything else worth knowing
 help-arg-record = The record's digest, or the beginning of it
@@ -126,6 +135,9 @@ help-arg-did = What was done; “job choices” names the jobs; may be more than
 help-arg-ran = Hours run since the last entry
 help-arg-flown = Flights since the last entry
 help-arg-tank = A tank of fuel was used up; may be given more than once
+help-arg-burned = Fuel that these hours burned, with its unit, as "3.2 L" or "0.8 gal_us"
+help-arg-plan = The plan as JSON, - for standard input; without it you are shown what is known, as JSON to begin from
+help-arg-check = Only say what would come of it; keep nothing
 help-arg-reading = The hour meter's reading, in place of the hours run
 help-arg-title = What is to be done; the title of a kept one changes that one
 help-arg-item = What is kept: its title or id, or the beginning of either
@@ -314,9 +326,19 @@ cli-put-aside = Put aside: { $list }, { $done ->
 cli-logged = Logged; it counts at once.
 cli-log-undone = The last entry is taken back.
 cli-waiting = { $entries ->
-    [one] One entry of time waits
-   *[other] { $entries } entries of time wait
+    [one] One entry waits
+   *[other] { $entries } entries wait
   } for the next signature.
+cli-flight-kept = kept; it counts at once, and your next signature signs it.
+cli-flight-judged = what would come of it. Nothing is kept.
+cli-flight-known = nothing is worked out today. This may still hold; change it, and give it back with --file.
+cli-flight-today = this is what was worked out today. Change it, and give it back with --file.
+cli-flight-example = All that a plan may have in it; leave out what you don't ask:
+cli-flight-pour = Oil to pour: { $oil }
+cli-weights = Weights:
+cli-weight = It weighs { $weight } as flown, without fuel.
+cli-wing-range = With a motor its wing may carry { $low } to { $high } all up.
+cli-wing-range-free = Without one { $low } to { $high }.
 cli-nothing-due = Nothing is kept as falling due. “due keep” adds something.
 cli-due-later = later
 cli-due-soon = soon

@@ -30,6 +30,7 @@ pub fn in_words(app: &App, page: &MachinePage) -> String {
             lines.iter().for_each(|line| text.push_str(&format!("  {line}\n")));
         }
     };
+    part("cli-weights", super::machine::weights(app, &page.description));
     part("cli-open", defect::in_words(app, page));
     let job = page.job.as_ref().map(|job| job::in_words(app, job)).unwrap_or_default();
     part("cli-job", job.lines().map(str::to_owned).collect());

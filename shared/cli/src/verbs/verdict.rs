@@ -47,7 +47,11 @@ fn reason_in_words(app: &App, reason: &ReasonView) -> String {
     for fact in &reason.because {
         text.push_str(&format!("    {}{}\n", fact.words, record(app, fact.record.as_deref())));
     }
-    text + &format!("    {}\n", app.say(&Said::new("cli-clears").text("clears", &reason.clears)))
+    // What is well has nothing to be cleared.
+    if reason.state > State::Fit {
+        text.push_str(&format!("    {}\n", app.say(&Said::new("cli-clears").text("clears", &reason.clears))));
+    }
+    text
 }
 
 /// The record behind it, by the beginning of its digest: enough for `witnessmark record`.

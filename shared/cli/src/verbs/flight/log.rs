@@ -4,6 +4,7 @@ use witnessmark_app::Fault;
 use witnessmark_core::record::Service;
 
 use super::in_words;
+use crate::reading;
 use crate::reply::Reply;
 use crate::session::Session;
 
@@ -18,11 +19,14 @@ pub struct Args {
     tank: u8,
     #[arg(long, value_name = "H")]
     reading: Option<f64>,
+    #[arg(id = "burned", long = "fuel", value_name = "Q")]
+    fuel: Option<String>,
     #[arg(long, value_name = "TEXT")]
     note: Option<String>,
 }
 
 pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
+    let fuel = args.fuel.as_deref().map(|fuel| reading::quantity(fuel, None)).transpose()?;
     let app = session.open()?;
     let machine = app.find_machine(&args.machine)?;
     let added = Service {
@@ -30,6 +34,6 @@ pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
         flights: args.flights.unwrap_or_default(),
         tanks: args.tank.into(),
     };
-    let page = app.log_time(machine, Some(added), args.reading, args.note.unwrap_or_default(), None)?;
+    let page = app.log_time(machine, Some(added), args.reading, args.note.unwrap_or_default(), fuel)?;
     Reply::done(in_words(app, "cli-logged", &page), &page)
 }

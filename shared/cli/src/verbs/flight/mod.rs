@@ -1,6 +1,7 @@
-//! `flight`: time in service, logged after landing.
+//! `flight`: prepared before launch, and its time logged after landing.
 
 mod log;
+mod prepare;
 mod undo;
 
 use witnessmark_app::App;
@@ -10,6 +11,7 @@ use witnessmark_core::said::Said;
 use super::{machine, verdict};
 
 super::group! {
+    Prepare prepare;
     Log log;
     Undo undo;
 }

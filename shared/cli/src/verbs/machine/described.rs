@@ -3,6 +3,7 @@
 use witnessmark_app::Fault;
 use witnessmark_core::record::{Machine, Reserve};
 
+use super::carrying::Carrying;
 use crate::reading;
 
 /// Days between repacks where nobody says: the shorter of the two intervals in common use
@@ -23,6 +24,8 @@ pub struct Described {
     without_reserve: bool,
     #[arg(long, value_name = "PART=SERIAL")]
     serial: Vec<String>,
+    #[command(flatten)]
+    carrying: Carrying,
     #[arg(long, value_name = "TEXT")]
     note: Option<String>,
 }
@@ -50,7 +53,7 @@ impl Described {
                 serial.split_once('=').ok_or_else(|| Fault::new("serial").text("text", serial))?;
             machine.fitted.insert(part.trim().to_owned(), number.trim().to_owned());
         }
-        Ok(())
+        self.carrying.put_into(machine)
     }
 }
 

@@ -1,6 +1,7 @@
 //! `machine`: registering machines, describing them anew, listing them, putting them under a school.
 
 mod add;
+mod carrying;
 mod change;
 mod described;
 mod engines;
@@ -20,6 +21,8 @@ super::group! {
     Enrol enrol;
     Withdraw withdraw;
 }
+
+pub use carrying::in_words as weights;
 
 /// A machine in a few lines: what it is called, its id, its engine, its verdict.
 pub fn in_words(app: &App, card: &MachineCard) -> String {
