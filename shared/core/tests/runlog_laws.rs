@@ -246,3 +246,23 @@ fn a_figure_has_no_more_decimals_than_its_instrument() {
     let told = told(&mapping(Unit::Celsius, '.'), &rows);
     assert_eq!(serde_json::to_string(&told.figures[0].value).unwrap(), r#"{"value":20.7,"unit":"Cel"}"#);
 }
+
+#[test]
+fn nothing_is_told_of_an_engine_that_stood() {
+    let cold: Vec<[f64; 4]> = (0..60).map(|n| [f64::from(n), 20.0 + f64::from(n % 3), 20.0, 0.0]).collect();
+    let told = told(&mapping(Unit::Celsius, '.'), &written(&cold, false));
+    assert!(told.figures.is_empty(), "{:?}", told.figures);
+    assert!(told.notes.contains(&Note::NeverRan));
+}
+
+#[test]
+fn a_gauge_at_its_stop_tells_nothing_and_a_dead_pickup_leaves_the_head_to_tell() {
+    let row = |n: i32| [f64::from(n), 400.0, 20.0 + 2.0 * f64::from(n.min(80)), 0.0];
+    let rows: Vec<[f64; 4]> = (0..200).map(row).collect();
+    let told = told(&mapping(Unit::Celsius, '.'), &written(&rows, false));
+    assert_eq!(told.notes, [Note::AllSame("head 1".into()), Note::ByHead]);
+    assert_eq!((value(&told, "peak-cht"), value(&told, "peak-speed")), (Some(180.0), None));
+    assert_eq!(told.figures[0].left_out, 200, "the other head's, all of them");
+    // Half way up at 100 °C, after 40 seconds.
+    assert_eq!(value(&told, "run-time"), Some(0.044));
+}

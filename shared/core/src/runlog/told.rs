@@ -11,6 +11,8 @@ use crate::units::{Dimension, Quantity, Unit};
 
 /// Decimals of hours that are told of a run: a few seconds.
 const HOURS: u32 = 3;
+/// So many values that are all the same are no engine's. Our choice.
+const STUCK: usize = 10;
 /// More decimals than any instrument tells.
 const MOST_DECIMALS: u32 = 6;
 
@@ -52,7 +54,7 @@ pub enum Note {
         /// How long, minutes.
         minutes: f64,
     },
-    /// All values of a column are the same.
+    /// All values of a head's or exhaust's column are the same: nothing is told of it.
     AllSame(String),
     /// Nothing in a column can be what it is said to be.
     Impossible(String),
@@ -62,79 +64,68 @@ pub enum Note {
     ByHead,
     /// Nothing tells how long it ran.
     NoRunTime,
+    /// The engine didn't run: no figure is told, as none would be of a run.
+    NeverRan,
     /// It never idled for ten seconds.
     NeverIdled,
 }
 
 impl Log {
     /// Reduces it to its figures. All runs of a file are told together: the highest of all, and the sum
-    /// of their times.
+    /// of their times. Of a log in which the engine didn't run nothing is told.
     pub fn told(&self) -> LogTold {
         let mut told =
             LogTold { figures: Vec::new(), outside: None, lasts: self.lengths().sum(), notes: Vec::new() };
         let columns: Vec<Cleared> = self.tracks.iter().map(|track| self.cleared(track)).collect();
+        let columns = Columns(&columns);
         if self.runs.len() > 1 {
             told.notes.push(Note::Runs(self.runs.len()));
         }
         told.notes.extend(self.gaps());
-        told.notes.extend(columns.iter().filter_map(Cleared::note));
-        let of =
-            |channel: Channel| columns.iter().filter(move |column| column.track.column.channel == channel);
-        for (channel, measure) in
-            [(Channel::Cht, "peak-cht"), (Channel::Egt, "peak-egt"), (Channel::Speed, "peak-speed")]
-        {
-            told.figures.extend(peak(measure, of(channel)));
-        }
-        if of(Channel::Speed).any(Cleared::tells) {
-            let idle = of(Channel::Speed).find_map(|column| {
-                let value = column.in_its_unit(idle(&column.cleaned.runs)?)?;
-                Some(Figure { measure: "idle-speed", value, left_out: column.cleaned.left_out })
-            });
-            if idle.is_none() {
-                told.notes.push(Note::NeverIdled);
-            }
-            told.figures.extend(idle);
-        }
-        let time = self.run_time(of(Channel::Speed), of(Channel::Cht));
-        told.notes.extend(match &time {
-            Some((_, by_head)) => by_head.then_some(Note::ByHead),
-            None => Some(Note::NoRunTime),
-        });
-        told.figures.extend(time.map(|(figure, _)| figure));
-        told.outside = of(Channel::Outside).find_map(|column| {
-            let values: Vec<f64> = column.cleaned.runs.iter().flatten().map(|sample| sample.value).collect();
+        told.notes.extend(columns.0.iter().filter_map(Cleared::note));
+        told.outside = columns.of(Channel::Outside).find_map(|column| {
+            let values: Vec<f64> = column.samples().map(|sample| sample.value).collect();
             if values.is_empty() { None } else { column.in_its_unit(Data::new(values).median()) }
         });
+        let ran = columns.ran();
+        told.notes.extend(match &ran {
+            Ran::BySpeed(_) => None,
+            Ran::ByHead(_) => Some(Note::ByHead),
+            Ran::Never => Some(Note::NeverRan),
+            Ran::Unknown => Some(Note::NoRunTime),
+        });
+        if matches!(ran, Ran::Never) {
+            return told;
+        }
+        told.figures.extend(columns.peak(Channel::Cht, "peak-cht"));
+        told.figures.extend(columns.peak(Channel::Egt, "peak-egt"));
+        if let Ran::BySpeed(_) = ran {
+            told.figures.extend(columns.peak(Channel::Speed, "peak-speed"));
+            let idle = columns.idle();
+            told.notes.extend(idle.is_none().then_some(Note::NeverIdled));
+            told.figures.extend(idle);
+        }
+        if let Ran::BySpeed(time) | Ran::ByHead(time) = ran {
+            told.figures.push(time);
+        }
         told
     }
 
     fn cleared<'a>(&self, track: &'a Track) -> Cleared<'a> {
         let samples = self.samples(track);
         let measured = samples.iter().map(Vec::len).sum();
-        Cleared { track, measured, cleaned: cleaned(track.column.channel, samples) }
-    }
-
-    /// How long the engine ran, and whether that is told by the head.
-    fn run_time<'a>(
-        &self,
-        mut speeds: impl Iterator<Item = &'a Cleared<'a>>,
-        heads: impl Iterator<Item = &'a Cleared<'a>>,
-    ) -> Option<(Figure, bool)> {
-        let figure = |seconds: f64, left_out: u32| Figure {
-            measure: "run-time",
-            value: Quantity::new(rounded(seconds / 3600.0, HOURS), Unit::Hour),
-            left_out,
-        };
-        if let Some(speed) = speeds.find(|column| column.tells()) {
-            return Some((figure(time_above(&speed.cleaned.runs, RUNS), speed.cleaned.left_out), false));
+        let mut cleaned = cleaned(track.column.channel, samples);
+        let kept = cleaned.runs.iter().map(Vec::len).sum::<usize>();
+        let first = cleaned.runs.iter().flatten().next().map(|sample| sample.value);
+        let same = cleaned.runs.iter().flatten().all(|sample| Some(sample.value) == first);
+        // A speed may be governed, and air may stay as it is; a head and its gas don't.
+        let hot = matches!(track.column.channel, Channel::Cht | Channel::Egt);
+        let stuck = hot && same && kept >= STUCK;
+        if stuck {
+            cleaned.runs.clear();
+            cleaned.left_out = cleaned.left_out.saturating_add(u32::try_from(kept).unwrap_or(u32::MAX));
         }
-        // Of several cylinders, the one that ran longest: a sensor that is loose reads too low.
-        let told = heads.filter_map(|head| {
-            let level = warm(&head.cleaned.runs)?;
-            Some((time_above(&head.cleaned.runs, level), head.cleaned.left_out))
-        });
-        let (seconds, left_out) = told.max_by(|a, b| a.0.total_cmp(&b.0))?;
-        Some((figure(seconds, left_out), true))
+        Cleared { track, measured, stuck, cleaned }
     }
 
     fn gaps(&self) -> Option<Note> {
@@ -149,22 +140,79 @@ impl Log {
     }
 }
 
+/// How long the engine ran, and what tells it.
+enum Ran {
+    BySpeed(Figure),
+    ByHead(Figure),
+    /// Not at all.
+    Never,
+    /// Nothing tells it.
+    Unknown,
+}
+
+/// All columns.
+struct Columns<'a>(&'a [Cleared<'a>]);
+
+impl<'a> Columns<'a> {
+    fn of(&self, channel: Channel) -> impl Iterator<Item = &'a Cleared<'a>> {
+        self.0.iter().filter(move |column| column.track.column.channel == channel)
+    }
+
+    /// The highest of all columns of a channel, in the unit of the one that has it; of all of them, what
+    /// was left out.
+    fn peak(&self, channel: Channel, measure: &'static str) -> Option<Figure> {
+        let left_out =
+            self.of(channel).fold(0_u32, |sum, column| sum.saturating_add(column.cleaned.left_out));
+        let highs = self.of(channel).filter_map(|column| Some((highest(&column.cleaned.runs)?, column)));
+        let (high, column) = highs.max_by(|a, b| a.0.total_cmp(&b.0))?;
+        Some(Figure { measure, value: column.in_its_unit(high)?, left_out })
+    }
+
+    /// By the first column of speed that tells it.
+    fn idle(&self) -> Option<Figure> {
+        self.of(Channel::Speed).find_map(|column| {
+            let value = column.in_its_unit(idle(&column.cleaned.runs)?)?;
+            Some(Figure { measure: "idle-speed", value, left_out: column.cleaned.left_out })
+        })
+    }
+
+    /// By the speed; where that stands still or isn't there, by the head that was warm the longest, as one
+    /// whose sensor is loose reads too low.
+    fn ran(&self) -> Ran {
+        let longest = |above: &dyn Fn(&Cleared<'_>) -> f64, channel: Channel| {
+            let times = self.of(channel).map(|column| (above(column), column.cleaned.left_out));
+            let (seconds, left_out) =
+                times.max_by(|a, b| a.0.total_cmp(&b.0)).filter(|(time, _)| *time > 0.0)?;
+            let value = Quantity::new(rounded(seconds / 3600.0, HOURS), Unit::Hour);
+            Some(Figure { measure: "run-time", value, left_out })
+        };
+        let turning = |column: &Cleared<'_>| time_above(&column.cleaned.runs, RUNS);
+        let warmed = |column: &Cleared<'_>| {
+            warm(&column.cleaned.runs).map_or(0.0, |level| time_above(&column.cleaned.runs, level))
+        };
+        let told = |channel: Channel| self.of(channel).any(|column| column.samples().next().is_some());
+        match (longest(&turning, Channel::Speed), longest(&warmed, Channel::Cht)) {
+            (Some(time), _) => Ran::BySpeed(time),
+            (None, Some(time)) => Ran::ByHead(time),
+            _ if told(Channel::Speed) || told(Channel::Cht) => Ran::Never,
+            _ => Ran::Unknown,
+        }
+    }
+}
+
 /// A column without what no engine does.
 struct Cleared<'a> {
     track: &'a Track,
     /// Values before anything was left out.
     measured: usize,
+    /// Whether all of them are left out since they never move.
+    stuck: bool,
     cleaned: Cleaned,
 }
 
 impl Cleared<'_> {
     fn samples(&self) -> impl Iterator<Item = &Sample> {
         self.cleaned.runs.iter().flatten()
-    }
-
-    /// Whether anything is left of it.
-    fn tells(&self) -> bool {
-        self.samples().next().is_some()
     }
 
     fn in_its_unit(&self, si: f64) -> Option<Quantity> {
@@ -179,33 +227,14 @@ impl Cleared<'_> {
 
     /// What is wrong with it as a whole.
     fn note(&self) -> Option<Note> {
-        let heading = || self.track.column.heading.clone();
-        let mut samples = self.samples();
-        match samples.next() {
-            None if self.measured == 0 => Some(Note::Nothing(heading())),
-            None => Some(Note::Impossible(heading())),
-            // One or two may well be the same.
-            Some(first) if self.measured > 2 && samples.all(|other| other.value == first.value) => {
-                Some(Note::AllSame(heading()))
-            }
+        let heading = self.track.column.heading.clone();
+        match self.samples().next() {
             Some(_) => None,
+            None if self.stuck => Some(Note::AllSame(heading)),
+            None if self.measured == 0 => Some(Note::Nothing(heading)),
+            None => Some(Note::Impossible(heading)),
         }
     }
-}
-
-/// The highest of all columns of a channel, in the unit of the one that has it; of all of them, what was
-/// left out.
-fn peak<'a>(measure: &'static str, columns: impl Iterator<Item = &'a Cleared<'a>>) -> Option<Figure> {
-    let (mut best, mut left_out): (Option<(f64, &Cleared<'_>)>, u32) = (None, 0);
-    for column in columns {
-        left_out = left_out.saturating_add(column.cleaned.left_out);
-        let Some(high) = highest(&column.cleaned.runs) else { continue };
-        if best.is_none_or(|(before, _)| high > before) {
-            best = Some((high, column));
-        }
-    }
-    let (high, column) = best?;
-    Some(Figure { measure, value: column.in_its_unit(high)?, left_out })
 }
 
 /// Rounded to so many decimals: to the number that a person would write so, which no sum of binary
