@@ -16,7 +16,7 @@ const LEADING: f32 = 1.32;
 
 /// How letters look.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Style {
+pub(crate) struct Style {
     /// Heavy, for what is read first.
     pub bold: bool,
     /// Points.
@@ -26,27 +26,27 @@ pub(super) struct Style {
 }
 
 impl Style {
-    pub(super) const fn plain(size: f32) -> Self {
+    pub(crate) const fn plain(size: f32) -> Self {
         Self { bold: false, size, soft: false }
     }
 
-    pub(super) const fn bold(size: f32) -> Self {
+    pub(crate) const fn bold(size: f32) -> Self {
         Self { bold: true, size, soft: false }
     }
 
-    pub(super) const fn soft(size: f32) -> Self {
+    pub(crate) const fn soft(size: f32) -> Self {
         Self { bold: false, size, soft: true }
     }
 
     /// Baseline to baseline, points.
-    pub(super) fn leading(self) -> f32 {
+    pub(crate) fn leading(self) -> f32 {
         self.size * LEADING
     }
 }
 
 /// One line of text, shaped.
 #[derive(Clone, Debug)]
-pub(super) struct Line {
+pub(crate) struct Line {
     pub text: String,
     pub glyphs: Vec<KrillaGlyph>,
     pub style: Style,
@@ -105,7 +105,7 @@ impl Column<'_> {
 }
 
 /// The two weights.
-pub(super) struct Lettering {
+pub(crate) struct Lettering {
     regular: Weight,
     bold: Weight,
     lacking: Cell<bool>,
@@ -130,7 +130,7 @@ impl Lettering {
     ///
     /// # Errors
     /// A font that can't be read.
-    pub(super) fn read() -> Result<Self, Fault> {
+    pub(crate) fn read() -> Result<Self, Fault> {
         Ok(Self {
             regular: Weight::read("fonts/Inter-Regular.otf")?,
             bold: Weight::read("fonts/Inter-Bold.otf")?,
@@ -152,12 +152,12 @@ impl Lettering {
     }
 
     /// A text in one line, however wide.
-    pub(super) fn line(&self, text: &str, style: Style) -> Line {
+    pub(crate) fn line(&self, text: &str, style: Style) -> Line {
         self.shape(self.printable(text, style), style)
     }
 
     /// A text broken into lines no wider than `width`; its own line ends stay.
-    pub(super) fn wrap(&self, text: &str, style: Style, width: f32) -> Vec<Line> {
+    pub(crate) fn wrap(&self, text: &str, style: Style, width: f32) -> Vec<Line> {
         let paragraphs = text.lines().map(|line| self.printable(line, style));
         paragraphs.flat_map(|paragraph| self.broken(&paragraph, style, width)).collect()
     }

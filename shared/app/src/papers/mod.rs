@@ -7,7 +7,7 @@ mod facts;
 mod flow;
 mod inspection;
 mod label;
-mod lettering;
+pub(crate) mod lettering;
 mod marks;
 mod pdf;
 mod printer;

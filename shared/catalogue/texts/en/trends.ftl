@@ -99,3 +99,40 @@ trend-left-out = { $n ->
     [one] One reading is
    *[other] { $n } readings are
   } left out: in a unit of another kind, or at no engine hours.
+
+## Plots as files
+
+plot-hours = engine hours
+plot-about = { $machine }, { $n ->
+    [one] one reading at { $from } engine hours
+   *[other] { $n } readings from { $from } to { $to } engine hours
+  }
+plot-reading = reading
+plot-far-off = reading far off the line
+plot-line = trend
+plot-interval = what it may be (95 %)
+plot-level = middle value before and after a step
+plot-band = band
+plot-limit = limit
+plot-limit-at = limit { $value }
+plot-earliest = limit reached at the earliest
+plot-work = work done
+plot-done = { $n }: { $words }, { $hours } h
+plot-done-earlier = { $n ->
+    [one] One earlier mark isn't named.
+   *[other] { $n } earlier marks aren't named.
+  }
+plot-band-source = { $band }. { $source }
+plot-life-hours = hours in service
+plot-life-share = still serviceable
+plot-life-steps = by the findings alone
+plot-life-fitted = Weibull
+plot-life-interval = what it may be (95 %)
+plot-life-failed = found failed; the line goes back to where it was last seen whole
+plot-life-invented = These components exist only in the demonstration.
+plot-life-whole = last seen whole
+
+fault-plot-ending = A plot can be an SVG or a PNG, and “{ $file }” is neither.
+    .hint = Give a file name that ends in .svg or .png.
+fault-plot-nothing = There is no reading to draw.
+    .hint = Take readings first: by a walk round, after work, or out of an engine's log.

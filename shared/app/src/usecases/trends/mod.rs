@@ -46,7 +46,7 @@ impl App {
 }
 
 impl House {
-    fn trends(&self, tx: &Tx<'_>, machine: Uuid) -> Result<Vec<TrendView>, Fault> {
+    pub(crate) fn trends(&self, tx: &Tx<'_>, machine: Uuid) -> Result<Vec<TrendView>, Fault> {
         let history = self.known(tx, machine)?;
         let marks = self.trend_marks(tx, machine)?;
         let mut views = Vec::new();
