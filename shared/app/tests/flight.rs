@@ -4,6 +4,7 @@
 
 mod common;
 
+use base64ct::Encoding;
 use chrono::TimeDelta;
 use common::*;
 use witnessmark_app::views::{FlightView, MachinePage, PublishFile, UnitChoice};
@@ -317,6 +318,12 @@ fn weights_in_a_description_are_checked() {
     assert!(saved(|machine| range(machine, q(220.0, Unit::Pound), kg(110.0))).is_ok());
     let spaced = saved(|machine| machine.wing_load.as_mut().unwrap().page = "  7 ".into()).unwrap();
     assert_eq!(spaced.description.wing_load.unwrap().page, "7");
+    let record = app.record(spaced.timeline[0].record.clone()).unwrap();
+    let stated = "It weighs 32 kg as flown, without fuel. Its wing may carry 95 kg to 140 kg with a motor (Invented wing manual, 7).";
+    assert!(record.words.ends_with(stated), "{}", record.words);
+    let csv = app.csv(spaced.card.id).unwrap().data;
+    let csv = String::from_utf8(base64ct::Base64::decode_vec(&csv).unwrap()).unwrap();
+    assert!(csv.lines().any(|row| row.contains("The machine's weight") && row.contains(",32,kg")), "{csv}");
 }
 
 #[test]

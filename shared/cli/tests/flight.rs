@@ -63,7 +63,7 @@ fn what_to_pour_is_told_apart() {
         json!({ "in_tank": litres(0.0), "ratio_in_tank": null, "target_ratio": 50, "add_fuel": litres(8.0) });
     let plan = json!({ "mix": { "mix": mix } }).to_string();
     let judged = desk.run_with(&["flight", "prepare", "Own", "--file", "-", "--check"], &plan);
-    assert!(judged.out.contains("Oil to pour: 160 mL"), "{judged:?}");
+    assert!(judged.out.contains("Oil for this mix: 160 mL"), "{judged:?}");
 }
 
 #[test]

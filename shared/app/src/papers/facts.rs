@@ -137,7 +137,25 @@ impl House {
             ..Fact::default()
         });
         let whole = Fact { title: body.name.clone(), note: body.note.clone(), ..said };
-        std::iter::once(whole).chain(parts).chain(repacked).collect()
+        std::iter::once(whole).chain(parts).chain(repacked).chain(self.weight_facts(body)).collect()
+    }
+
+    /// What it weighs, and each end of what its wing may carry.
+    fn weight_facts(&self, body: &Machine) -> Vec<Fact> {
+        let wing = body.wing_load.as_ref();
+        let free = wing.and_then(|wing| wing.without_motor);
+        let of = |what: &str, value: Option<Quantity>, note: String| {
+            Some(Fact { title: self.word(what), value: Some(value?), note, ..Fact::default() })
+        };
+        let source = || wing.map(|wing| format!("{}, {}", wing.document, wing.page)).unwrap_or_default();
+        let facts = [
+            of("what-machine-weight", body.weight, String::new()),
+            of("what-wing-low", wing.map(|wing| wing.with_motor.low), source()),
+            of("what-wing-high", wing.map(|wing| wing.with_motor.high), source()),
+            of("what-wing-free-low", free.map(|range| range.low), source()),
+            of("what-wing-free-high", free.map(|range| range.high), source()),
+        ];
+        facts.into_iter().flatten().collect()
     }
 
     /// Each end of the limit is a fact.

@@ -203,11 +203,7 @@ impl House {
             Body::Revoked(revoked) => Said::new("says-revoked")
                 .text("device", revoked.device.short())
                 .text("reason", &revoked.reason),
-            Body::Machine(machine) => Said::new("says-machine")
-                .text("name", &machine.name)
-                .text("engine", &machine.engine)
-                .figures("hours", format!("{:.1}", machine.hours))
-                .number("flights", machine.flights),
+            Body::Machine(machine) => return self.description_words(machine),
             Body::Rectified(body) => Said::new("says-rectified").text("how", &body.how),
             Body::Correction(body) => Said::new("says-correction")
                 .text("title", &body.title)

@@ -1,7 +1,9 @@
-//! What a machine's description says of weights, checked: what the wing may carry and what the machine weighs.
+//! What a machine's description says of weights, checked and told: what the wing may carry and what the
+//! machine weighs.
 
 use witnessmark_core::flight::Range;
 use witnessmark_core::record::Machine;
+use witnessmark_core::said::Said;
 use witnessmark_core::units::{Quantity, Unit};
 
 use crate::Fault;
@@ -24,6 +26,27 @@ impl House {
             self.range(free, "what-wing-free-low", "what-wing-free-high")?;
         }
         Ok(())
+    }
+
+    /// What a description says, in sentences.
+    pub(super) fn description_words(&self, machine: &Machine) -> String {
+        let whole = Said::new("says-machine")
+            .text("name", &machine.name)
+            .text("engine", &machine.engine)
+            .figures("hours", format!("{:.1}", machine.hours))
+            .number("flights", machine.flights);
+        let weight = machine.weight.map(|weight| Said::new("says-weight").quantity("weight", weight));
+        let ranges = machine.wing_load.as_ref().map(|wing| {
+            let said = |id: &str, range: Range| {
+                Said::new(id).quantity("low", range.low).quantity("high", range.high)
+            };
+            let document = if wing.document.is_empty() { "none" } else { &wing.document };
+            let with = said("says-wing-range", wing.with_motor).text("document", document);
+            let free = wing.without_motor.map(|free| said("says-wing-range-free", free));
+            std::iter::once(with.text("page", &wing.page)).chain(free)
+        });
+        let said = std::iter::once(whole).chain(weight).chain(ranges.into_iter().flatten());
+        said.map(|said| self.say(&said)).collect::<Vec<_>>().join(" ")
     }
 
     fn range(&self, range: Range, low: &str, high: &str) -> Result<(), Fault> {

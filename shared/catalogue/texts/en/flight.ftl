@@ -19,7 +19,7 @@ fact-load-described-anew = The wing's range was described anew since: it is the 
 
 ## Petrol and oil
 
-reason-mix = The tank holds { $ratio }:1, { $wanted }:1 is wanted.
+reason-mix = The tank holds { $ratio }:1; { $wanted }:1 is wanted.
 reason-mix-add = { $oil } of oil have to go into the tank still, for { $wanted }:1.
 clears-mix-add = Pour it in, shake the tank, and say that it is in.
 reason-mix-lean = { $ratio ->
@@ -214,6 +214,13 @@ what-wing-low = The least the wing must carry with a motor
 what-wing-high = The most the wing may carry with a motor
 what-wing-free-low = The least the wing must carry without a motor
 what-wing-free-high = The most the wing may carry without a motor
+
+says-weight = It weighs { $weight } as flown, without fuel.
+says-wing-range = Its wing may carry { $low } to { $high } with a motor{ $document ->
+    [none] {""}
+   *[other] {" "}({ $document }, { $page })
+  }.
+says-wing-range-free = Without a motor it may carry { $low } to { $high }.
 
 says-flight-load = All-up weight: pilot { $pilot }, machine { $machine }, fuel { $fuel }, ballast { $ballast }; the wing may carry { $low } to { $high } with a motor.
 says-flight-mix = Mix: { $tank } in the tank{ $before ->
