@@ -79,6 +79,8 @@ checks "$python" schemas.py "$program"
 checks "$python" graph.py "$program"
 checks "$python" papers.py "$program"
 checks "$python" figures.py "$program"
+check "the sample logs are what pandas reads them as" "$python" logs.py --check
+checks "$python" logs.py "$program"
 
 # A school's server, by clients that are not ours and by what makes requests of all sorts.
 checks "$python" client.py "$program"

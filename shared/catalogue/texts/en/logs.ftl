@@ -62,11 +62,12 @@ log-note-gaps = Nothing was logged for { $minutes ->
     [one] one gap
    *[other] { $gaps } gaps
   }. What was between is not known and not counted.
-log-note-all-same = All values of “{ $column }” are the same: a gauge at its stop looks like that, too.
+log-note-all-same = All values of “{ $column }” are the same, as no engine's are: its gauge stands at its stop, or its sensor is dead. Nothing is told of it.
 log-note-impossible = No value of “{ $column }” can be what the column is said to hold. Look at its unit and at what it holds.
 log-note-nothing = Nothing was measured in “{ $column }”.
-log-note-by-head = No column holds the engine speed, so the time it ran is an estimate: as long as its { $head } was more than half way up.
-log-note-no-run-time = How long the engine ran is not told: no column holds its speed, and its head did not get warm.
+log-note-by-head = No column tells an engine speed above 500 rpm, so the time it ran is an estimate: as long as its { $head } was more than half way up.
+log-note-no-run-time = How long the engine ran is not told: no column holds its speed or the temperature of its head.
+log-note-never-ran = The engine did not run in this log: it turned no faster than 500 rpm, or its head did not get warm. Nothing is told of it.
 log-note-never-idled = It never idled for ten seconds at a steady speed, so there is no idle speed.
 
 ## Faults
@@ -75,7 +76,7 @@ fault-log-empty = There is nothing in this file.
     .hint = Choose the file that the instrument wrote; look whether it was saved whole.
 fault-log-too-large = This file is larger than { $most } MB.
     .hint = Cut it into one file a day, or let the instrument log fewer samples a second.
-fault-log-too-many-rows = This file has more than { NUMBER($most, useGrouping: "false") } rows.
+fault-log-too-many-rows = This file has more than { $millions } million rows.
     .hint = Cut it into one file a day, or let the instrument log fewer samples a second.
 fault-log-no-text = This file is not text.
     .hint = Export the log as CSV in the instrument's own program, and choose that file.

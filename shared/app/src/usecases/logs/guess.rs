@@ -54,7 +54,12 @@ pub(super) fn guess(laid: &Laid<'_>, profiles: &[Profile], own: Unit) -> Guess {
         .collect();
     let mut guesses = Vec::new();
     let (time, time_form) = time(&named, &mut guesses);
-    let measured = || named.iter().filter(|column| column.text != time && column.profile.is_numbers());
+    // A sensor that is often missing is still what its heading says.
+    let holds = |column: &&Named<'_>| {
+        let profile = column.profile;
+        profile.is_numbers() || (column.heading.channel().is_some() && profile.has_numbers())
+    };
+    let measured = || named.iter().filter(|column| column.text != time).filter(holds);
     // What one column says of its unit holds for its neighbours: one instrument wrote them.
     let stated = measured().find_map(|column| column.stated().filter(|unit| *unit != Unit::PerMinute));
     let mut columns = Vec::new();

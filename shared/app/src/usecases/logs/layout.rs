@@ -163,7 +163,7 @@ impl Laid<'_> {
                 continue;
             }
             if number - self.before > MOST_ROWS {
-                return Err(Fault::new("log-too-many-rows").number("most", MOST_ROWS as f64));
+                return Err(Fault::new("log-too-many-rows").number("millions", MOST_ROWS as f64 / 1e6));
             }
             take(line, &record.iter().collect::<Vec<_>>());
         }

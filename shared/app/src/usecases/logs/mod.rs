@@ -20,7 +20,7 @@ use self::guess::{channel_id, form_id, guess};
 use self::layout::{lay_out, plain};
 use self::profile::profiles;
 use self::read::{Read, read, remember, remembered};
-use self::words::unread_said;
+use self::words::{note_said, unread_said};
 use super::day;
 use crate::house::{House, id};
 use crate::views::{LogColumn, LogPreview, LogTimeForm, LogView, MachinePage, Named};
@@ -172,9 +172,11 @@ impl House {
         }
         let (log, told) = (&taking.read.log, &taking.read.told);
         if told.figures.is_empty() {
-            let first = log.first_unread.as_ref().map(|unread| self.say(&unread_said(unread)));
-            let first = first.unwrap_or_else(|| self.word("log-nothing-measured"));
-            return Err(Fault::new("log-nothing-told").text("why", first));
+            // What is wrong with rows explains what is odd about all of them.
+            let why =
+                log.first_unread.as_ref().map(unread_said).or_else(|| told.notes.first().map(note_said));
+            let why = why.map_or_else(|| self.word("log-nothing-measured"), |said| self.say(&said));
+            return Err(Fault::new("log-nothing-told").text("why", why));
         }
         let reading = |figure: &witnessmark_core::runlog::Figure| ReadingTaken {
             measure: figure.measure.to_owned(),

@@ -38,9 +38,9 @@ pub(super) fn profiles(laid: &Laid<'_>) -> Result<Vec<Profile>, Fault> {
 /// Whether a cell is a clock's: digits with one or two colons between them.
 pub(super) fn is_clock(cell: &str) -> bool {
     let digits = cell.trim_end_matches(|c: char| c.is_ascii_alphabetic() || c == ' ' || c == '.');
-    let mut parts = digits.split(':');
-    let counted = (2..=3).contains(&digits.split(':').count());
-    counted && parts.all(|part| part.starts_with(|c: char| c.is_ascii_digit()) && !part.contains('-'))
+    let counted =
+        |part: &str| !part.is_empty() && part.chars().all(|c| c.is_ascii_digit() || ".,".contains(c));
+    (2..=3).contains(&digits.split(':').count()) && digits.split(':').all(counted)
 }
 
 impl Profile {
@@ -69,6 +69,11 @@ impl Profile {
     /// Whether its cells are numbers.
     pub fn is_numbers(&self) -> bool {
         self.mostly(self.numbers.len())
+    }
+
+    /// Whether any of its cells is a number.
+    pub fn has_numbers(&self) -> bool {
+        !self.numbers.is_empty()
     }
 
     /// Whether its cells are times on a clock.

@@ -82,7 +82,7 @@ pub(super) fn unread_said(unread: &Unread) -> Said {
     said.text("line", unread.line)
 }
 
-fn note_said(note: &Note) -> Said {
+pub(super) fn note_said(note: &Note) -> Said {
     match note {
         Note::Runs(runs) => Said::new("log-note-runs").number("runs", *runs as f64),
         Note::Gaps { gaps, minutes } => {
@@ -95,6 +95,7 @@ fn note_said(note: &Note) -> Said {
             Said::new("log-note-by-head").naming("head", channel_id(witnessmark_core::runlog::Channel::Cht))
         }
         Note::NoRunTime => Said::new("log-note-no-run-time"),
+        Note::NeverRan => Said::new("log-note-never-ran"),
         Note::NeverIdled => Said::new("log-note-never-idled"),
     }
 }
