@@ -14,20 +14,29 @@ import { keepLanguage, language, languageName, t } from "../words";
 
 export function Choices({ now }: { now: Start }) {
   const [kept, setKept] = useState(false);
+  // Shown as chosen while it is on its way; as it is again, where it isn't taken.
+  const [wish, setWish] = useState<Choice>({});
+  const shown = { ...now, ...wish };
   const { busy, fault, act } = useAct();
   const keep = (choice: () => Choice, done?: () => void) =>
     act(async () => {
       setKept(false);
-      opened(await choose(start.value ?? now, choice()));
-      done?.();
-      setKept(true);
+      try {
+        const chosen = choice();
+        setWish(chosen);
+        opened(await choose(start.value ?? now, chosen));
+        done?.();
+        setKept(true);
+      } finally {
+        setWish({});
+      }
     });
   return (
     <section aria-labelledby="choices" class="choices-of-device">
       <h2 id="choices">{t("settings-choices")}</h2>
-      <Language now={now} onLanguage={(code) => (keepLanguage(code), keep(() => ({ language: code })))} />
-      <Aloud now={now} onAloud={(read_aloud) => keep(() => ({ read_aloud }))} />
-      <Units now={now} onUnit={(kind, unit) => keep(() => ({ units: { ...(start.value ?? now).units, [kind]: unit } }))} />
+      <Language now={shown} onLanguage={(code) => (keepLanguage(code), keep(() => ({ language: code })))} />
+      <Aloud now={shown} onAloud={(read_aloud) => keep(() => ({ read_aloud }))} />
+      <Units now={shown} onUnit={(kind, unit) => keep(() => ({ units: { ...(start.value ?? now).units, [kind]: unit } }))} />
       <Patience now={now} busy={busy} onKeep={keep} />
       <FaultNote fault={fault} />
       <p role="status" data-test="settings-kept">{kept && t("settings-kept")}</p>
