@@ -1,8 +1,10 @@
-// All screens, one after the other, each in a test of its own: those of the walk, of the work, of a school and its server.
+// All screens, one after the other, each in a test of its own: those of the walk, of the work, of a flight, of what is remembered, of a school and its server.
 import { comesIn } from "./arrival.mjs";
 import { PHONE } from "./browser.mjs";
 import { Pilot } from "./pilot.mjs";
 import { FIRST, populate, SCREENS } from "./screens.mjs";
+import { FLIGHT, populateFlight } from "./screens-of-flight.mjs";
+import { MEMORY, populateMemory } from "./screens-of-memory.mjs";
 import { populateSchool, SCHOOL_SCREENS } from "./screens-of-school.mjs";
 import { populateServer, SERVER_SCREENS } from "./screens-of-server.mjs";
 import { populateWork, WORK } from "./screens-of-work.mjs";
@@ -22,6 +24,18 @@ async function tourOfTheWork(t, look, looks) {
   await through(t, here, WORK, populateWork(here, world(t)), look, looks);
 }
 
+/** The same with every screen of what is asked before a flight. */
+async function tourOfTheFlight(t, look, looks) {
+  const here = world(t);
+  await through(t, here, FLIGHT, populateFlight(here), look, looks);
+}
+
+/** The same with every screen of what is remembered. */
+async function tourOfTheMemory(t, look, looks) {
+  const here = world(t);
+  await through(t, here, MEMORY, populateMemory(here), look, looks);
+}
+
 /** The same with every screen of a school, each in front of the one who sees it so. */
 const tourOfTheSchool = async (t, look, looks) => among(t, SCHOOL_SCREENS, await populateSchool(t, looks), look);
 
@@ -39,7 +53,7 @@ async function among(t, screens, people, look) {
     });
 }
 
-export const TOURS = { walk: tourOfTheWalk, work: tourOfTheWork, school: tourOfTheSchool, server: tourOfTheServer };
+export const TOURS = { walk: tourOfTheWalk, work: tourOfTheWork, flight: tourOfTheFlight, memory: tourOfTheMemory, school: tourOfTheSchool, server: tourOfTheServer };
 
 async function through(t, here, screens, ids, look, looks) {
   const { pilot } = await comesIn(t, here, looks);
