@@ -1009,8 +1009,9 @@ fleet-counts = { $failed ->
    *[other] { $machines } machines
   }
 life-in-force = In force: look at it every
-life-suggested = The findings ask for every
-life-stays = The findings ask for no less than every
+life-asked-for = The findings ask for every
+life-suggested = None is in force here. The findings suggest every
+life-stays-so = The findings don’t shorten it.
 life-every = { NUMBER($hours, maximumFractionDigits: 1) } h
 life-chance = so that the chance of a failure that nobody has seen stays under { NUMBER($percent, maximumFractionDigits: 1) } %
 life-only-shorter = An interval found here only ever shortens by itself. To lengthen one is for the maker’s manual and a person.

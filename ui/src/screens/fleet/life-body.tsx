@@ -46,13 +46,14 @@ function Intervals({ life: { in_force, every, shortens, chance } }: { life: Life
           <span class="block">{t("life-in-force")}</span> <span class="big-value num">{t("life-every", { hours: in_force })}</span>
         </p>
       )}
-      {every !== null && (
+      {every !== null && (shortens || in_force === null) && (
         <p class={shortens ? "painted" : ""}>
-          <span class="block">{t(shortens ? "life-suggested" : "life-stays")}</span>{" "}
+          <span class="block">{t(shortens ? "life-asked-for" : "life-suggested")}</span>{" "}
           <span class="big-value num" data-test="life-every">{t("life-every", { hours: every })}</span>
           <span class="block soft">{t("life-chance", { percent: 100 * chance })}</span>
         </p>
       )}
+      {!shortens && in_force !== null && <p>{t("life-stays-so")}</p>}
       <p class="soft whole-line">{t("life-only-shorter")}</p>
     </div>
   );
