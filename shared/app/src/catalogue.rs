@@ -43,7 +43,7 @@ pub struct Catalogue {
 }
 
 /// Components of points that are no parts of a machine.
-const NO_PARTS: &[&str] = &["day", "pilot"];
+pub(crate) const NO_PARTS: &[&str] = &["day", "pilot"];
 
 /// A file's name without folder and ending.
 pub fn stem(path: &str) -> &str {

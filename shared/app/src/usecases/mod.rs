@@ -5,6 +5,7 @@ mod components;
 mod deferring;
 mod due;
 mod finding;
+mod fleet;
 mod flight;
 mod importing;
 mod jobs;

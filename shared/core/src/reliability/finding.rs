@@ -92,7 +92,7 @@ impl Findings {
     }
 
     /// The greatest time in service that any of them speaks of.
-    pub(super) fn oldest(&self) -> f64 {
+    pub fn oldest(&self) -> f64 {
         let end = |one: &Weighed| if one.failed() { one.by } else { one.after };
         self.weighed.iter().map(end).fold(0.0, f64::max)
     }
