@@ -24,10 +24,10 @@ export function AirPart({ form, sheet }: { form: FlightForm; sheet: Sheet }) {
         {draft.by === "altimeter" ? (
           <>
             <Amount sheet={sheet} name="elevation" units={height} signed />
-            <Amount sheet={sheet} name="setting" units={pressure} />
+            <Amount sheet={sheet} name="setting" units={pressure} long />
           </>
         ) : (
-          <Amount sheet={sheet} name="pressure" units={pressure} />
+          <Amount sheet={sheet} name="pressure" units={pressure} long />
         )}
         <Amount sheet={sheet} name="temperature" units={temperature} signed />
         <Amount sheet={sheet} name="dew" units={temperature} signed />

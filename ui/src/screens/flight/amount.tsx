@@ -21,12 +21,14 @@ interface AmountProps {
   hint?: string | undefined;
   /** Whether it may lie below nought. */
   signed?: boolean;
+  /** Whether it has more digits than others. */
+  long?: boolean;
 }
 
 /** Longer than any reading. */
 const LONGEST = 9;
 
-export function Amount({ sheet, name, units = [], hint, signed = false }: AmountProps) {
+export function Amount({ sheet, name, units = [], hint, signed = false, long = false }: AmountProps) {
   const { draft, put, keys } = sheet;
   const id = useId();
   const typed = draft.values[name];
@@ -35,7 +37,7 @@ export function Amount({ sheet, name, units = [], hint, signed = false }: Amount
   const known = units.some(({ code }) => code === typed.unit) || units.length === 0;
   const words = wordsOf(name);
   return (
-    <div class="field amount">
+    <div class={`field amount ${long ? "long" : ""}`}>
       <label for={id}>{words}</label>
       {hint && <p id={`${id}-hint`} class="soft">{hint}</p>}
       <div class="amount-line">
