@@ -28,7 +28,7 @@ SEED = 20260502
 ROUNDS = 2
 PIN = "271828"
 # Our choices, as the program's own documentation states them.
-RUNS, STRETCH, APART, STEADY, FASTEST, ALIKE, GAP = 500, 10, 5, 1.25, 3500, 1.1, 120
+RUNS, STRETCH, APART, STEADY, FASTEST, ALIKE, GAP, HAIR = 500, 10, 5, 1.25, 3500, 1.1, 120, 1e-3
 
 
 def engine(chance: np.random.Generator, step: float, full: int) -> pd.DataFrame:
@@ -171,6 +171,8 @@ DIALECTS = {
         "timestamp",
         lambda t: (DAY + pd.Timedelta(seconds=t)).isoformat(timespec="milliseconds") + "+02:00",
         lambda told: pd.to_datetime(told, utc=True).astype("int64") / 1e9,
+        # Tenths of a second, which no binary fraction holds.
+        step=0.4,
         on="2026-05-02",
     ),
     "french-with-gaps": Dialect(
@@ -260,12 +262,12 @@ def idle(frame: pd.DataFrame) -> float | None:
     for _, run in frame.dropna(subset="rpm").groupby("run"):
         times, speeds = run["t"].to_numpy(), run["rpm"].to_numpy()
         for first, at in enumerate(times):
-            full = np.searchsorted(times, at + STRETCH - 1e-9)
+            full = np.searchsorted(times, at + STRETCH - HAIR)
             if full >= len(times):
                 break
             last = np.searchsorted(times, times[full], side="right")
             window = speeds[first:last]
-            whole = (np.diff(times[first:last]) <= APART).all() and (window > RUNS).all()
+            whole = (np.diff(times[first:last]) <= APART + HAIR).all() and (window > RUNS).all()
             if whole and window.max() <= STEADY * window.min() and window.mean() <= FASTEST:
                 stretches.append((window.mean(), run.index[first:last]))
     if not stretches:
@@ -280,7 +282,7 @@ def hours(frame: pd.DataFrame) -> float:
     total = 0.0
     for _, run in frame.dropna(subset="rpm").groupby("run"):
         between, above = run["t"].diff(), (run["rpm"] > RUNS).astype(float)
-        total += (between * (above + above.shift()) / 2)[between <= GAP].sum()
+        total += (between * (above + above.shift()) / 2)[between <= GAP + HAIR].sum()
     return total / 3600
 
 

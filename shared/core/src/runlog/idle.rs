@@ -7,6 +7,7 @@ use statrs::statistics::{Data, Median};
 use super::log::Sample;
 use super::peak::RPM;
 use super::running::RUNS;
+use super::when::HAIR;
 
 /// How long a steady stretch lasts at least, seconds.
 const STRETCH: f64 = 10.0;
@@ -52,7 +53,7 @@ pub(super) fn idle(runs: &[Vec<Sample>]) -> Option<f64> {
 
 /// Samples without a gap, all with the engine running.
 fn pieces(run: &[Sample]) -> impl Iterator<Item = &[Sample]> {
-    let together = |a: &Sample, b: &Sample| b.at - a.at <= APART && a.value > RUNS && b.value > RUNS;
+    let together = |a: &Sample, b: &Sample| b.at - a.at <= APART + HAIR && a.value > RUNS && b.value > RUNS;
     run.chunk_by(together).filter(|piece| piece.first().is_some_and(|first| first.value > RUNS))
 }
 
@@ -64,14 +65,16 @@ fn stretches(piece: &[Sample]) -> Vec<Stretch> {
     let (mut to, mut sum) = (0_usize, 0.0);
     for (from, first) in piece.iter().enumerate() {
         let mut last = to.checked_sub(1).and_then(|last| piece.get(last)).map_or(first.at, |last| last.at);
-        while let Some(next) = piece.get(to).filter(|next| last - first.at < STRETCH || next.at == last) {
+        while let Some(next) =
+            piece.get(to).filter(|next| last - first.at < STRETCH - HAIR || next.at == last)
+        {
             ends.push(to, next.value);
             sum += next.value;
             last = next.at;
             to += 1;
         }
         let mean = sum / (to - from) as f64;
-        if last - first.at >= STRETCH && mean <= FASTEST && ends.are_close() {
+        if last - first.at >= STRETCH - HAIR && mean <= FASTEST && ends.are_close() {
             found.push(Stretch { from, to, mean });
         }
         ends.forget(from);

@@ -2,6 +2,7 @@
 
 use super::log::Sample;
 use super::peak::RPM;
+use super::when::HAIR;
 
 /// Above this an engine runs, 1/s. Our choice: no engine of the trade idles below.
 pub(super) const RUNS: f64 = 500.0 * RPM;
@@ -17,7 +18,7 @@ const COLD_AT_MOST: f64 = 273.15 + 40.0;
 /// above, half where one does, and not where they lie further apart than [`GAP`].
 pub(super) fn time_above(runs: &[Vec<Sample>], level: f64) -> f64 {
     let between = |pair: &[Sample]| match pair {
-        [a, b] if b.at - a.at <= GAP => {
+        [a, b] if b.at - a.at <= GAP + HAIR => {
             let above = [a, b].iter().filter(|sample| sample.value > level).count();
             (b.at - a.at) * above as f64 / 2.0
         }

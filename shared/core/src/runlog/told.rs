@@ -7,6 +7,7 @@ use super::log::{Log, Sample, Track};
 use super::mapping::Channel;
 use super::peak::{Cleaned, RPM, cleaned, highest};
 use super::running::{GAP, RUNS, time_above, warm};
+use super::when::HAIR;
 use crate::units::{Dimension, Quantity, Unit};
 
 /// Decimals of hours that are told of a run: a few seconds.
@@ -134,7 +135,7 @@ impl Log {
             [a, b] => Some(b - a),
             _ => None,
         });
-        let long: Vec<f64> = between.filter(|between| *between > GAP).collect();
+        let long: Vec<f64> = between.filter(|between| *between > GAP + HAIR).collect();
         let minutes = rounded(long.iter().sum::<f64>() / 60.0, 0);
         (!long.is_empty()).then_some(Note::Gaps { gaps: long.len(), minutes })
     }

@@ -1,10 +1,12 @@
 //! Moments as instruments write them.
 
-use chrono::{DateTime, Datelike, NaiveDate};
+use chrono::{DateTime, NaiveDate};
 
 use super::cell::number;
 use super::mapping::TimeForm;
 
+/// Times are told in milliseconds at best; what lies closer is the same, seconds.
+pub(super) const HAIR: f64 = 1e-3;
 /// Seconds in a day.
 pub(super) const DAY: f64 = 86_400.0;
 
@@ -162,9 +164,9 @@ pub(super) fn sure(first: u32, second: u32, year: i32, day_first: Option<bool>) 
     NaiveDate::from_ymd_opt(year, month, day)
 }
 
-/// Seconds from some beginning to a day's.
+/// Seconds from 1970 to a day's beginning: not so many that fractions of a second get lost.
 pub(super) fn days_on(day: NaiveDate) -> f64 {
-    f64::from(day.num_days_from_ce()) * DAY
+    (day - NaiveDate::default()).num_days() as f64 * DAY
 }
 
 #[cfg(test)]
