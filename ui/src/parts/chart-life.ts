@@ -22,7 +22,7 @@ export function lifePlot(life: LifeView): Plot {
         values: (_, splits) => splits.map((share) => percent.format(share)),
       }),
       series: [{}, { paths: () => null, points: { show: false } }],
-      padding: [0.5 * look.rem, 0.75 * look.rem, 0, 0],
+      padding: [0.5 * look.rem, 1.5 * look.rem, 0, 0],
       cursor: { show: false },
       legend: { show: false },
       hooks: { draw: [(plot: uPlot) => draw(new Pen(plot), life, last)] },

@@ -57,7 +57,7 @@ export function trendPlot(trend: TrendView, chosen: () => number): Plot {
       // Grades are named on their rows.
       axes: axes(look, graded ? { show: false } : {}),
       series: [{}, { paths: () => null, points: { show: false } }],
-      padding: [0.5 * look.rem, 0.75 * look.rem, 0, graded ? 0.25 * look.rem : 0],
+      padding: [0.5 * look.rem, 1.5 * look.rem, 0, graded ? 0.25 * look.rem : 0],
       cursor: { show: false },
       legend: { show: false },
       hooks: {

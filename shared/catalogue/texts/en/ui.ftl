@@ -1010,6 +1010,8 @@ fleet-counts = { $failed ->
   }
 life-in-force = In force: look at it every
 life-asked-for = The findings ask for every
+life-asked = The findings ask to look at it
+life-every-flight = before every flight
 life-suggested = None is in force here. The findings suggest every
 life-stays-so = The findings don’t shorten it.
 life-every = { NUMBER($hours, maximumFractionDigits: 1) } h
@@ -1050,7 +1052,7 @@ worth-none = No walk is signed yet.
 worth-sort-often = Often found wrong ({ $count })
 worth-sort-never = Never found wrong ({ $count })
 worth-sort-plain = All others ({ $count })
-worth-share = { NUMBER($percent, maximumFractionDigits: 1) } % ({ NUMBER($low, maximumFractionDigits: 1) } to { NUMBER($high, maximumFractionDigits: 1) } %)
+worth-scale = Each line goes from none to { $most } in 100 looks: the stroke is the share found wrong, the bar its room for doubt.
 worth-counts = { $looks ->
     [one] one look
    *[other] { $looks } looks
@@ -1059,7 +1061,6 @@ worth-counts = { $looks ->
     [one] : { $watch } × to watch, { $unserviceable } × unserviceable, on one machine
    *[other] : { $watch } × to watch, { $unserviceable } × unserviceable, on { $machines } machines
   }
-worth-must = A list demands it: it stays, whatever it finds.
 worth-seconds = Half of the looks took less than { NUMBER($seconds, maximumFractionDigits: 1) } s; { NUMBER($hurried, maximumFractionDigits: 0) } in a hundred were hurried.
 
 ## Load, fuel, air and wind before a flight

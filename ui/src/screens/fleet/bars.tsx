@@ -30,13 +30,14 @@ function Length({ share, words, look }: { share: number; words: string; look: "o
   );
 }
 
-/** A share of a hundred with its interval, on a line from none to all. */
-export function ShareBar({ percent, low, high }: { percent: number; low: number; high: number }) {
+/** A share with its interval, in percent, on a line from none to the most that is drawn. */
+export function ShareBar({ percent, low, high, most }: { percent: number; low: number; high: number; most: number }) {
+  const at = (share: number) => Math.min(100, (100 * share) / most);
   return (
     <svg class="share-bar" viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
       <path class="all" d="M0 5H100" />
-      <path class="room" d={`M${low} 5H${Math.max(low + 0.5, high)}`} />
-      <path class="found" d={`M${percent} 0V10`} />
+      <path class="room" d={`M${at(low)} 5H${at(high)}`} />
+      <path class="found" d={`M${at(percent)} 0V10`} />
     </svg>
   );
 }

@@ -6,13 +6,19 @@ import { Pair } from "./bars";
 export function LookingBody({ report: { people, caution } }: { report: LookingReport }) {
   return (
     <>
-      <p class="cautions strong" data-test="looking-caution">{caution}</p>
+      <p class="cautions" data-test="looking-caution">{caution}</p>
       {people.length === 0 && <p data-test="looking-none">{t("looking-none")}</p>}
       <div class="people">
-        {people.map((person, index) => <Person key={index} person={person} at={index} />)}
+        {first(people).map((person, index) => <Person key={index} person={person} at={index} />)}
       </div>
     </>
   );
+}
+
+/** Those of whom something stands out, then the others. */
+function first(people: LookingPerson[]): LookingPerson[] {
+  const rank = ({ sentences }: LookingPerson) => (sentences.length > 0 ? 0 : 1);
+  return [...people].sort((a, b) => rank(a) - rank(b));
 }
 
 function Person({ person, at }: { person: LookingPerson; at: number }) {

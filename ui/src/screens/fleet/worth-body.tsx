@@ -4,39 +4,44 @@ import type { ListWorth, PointWorth } from "../../types";
 import { t } from "../../words";
 import { ShareBar } from "./bars";
 
-const SORTS = ["often", "never", "plain"];
+const SORTS = ["often", "plain", "never"];
 
 export function WorthBody({ worth: { points, caution } }: { worth: ListWorth }) {
+  const most = scaleOf(points);
   return (
     <>
-      <p class="cautions strong" data-test="worth-caution">{caution}</p>
+      <p class="cautions" data-test="worth-caution">{caution}</p>
       {points.length === 0 && <p data-test="worth-none">{t("worth-none")}</p>}
-      {SORTS.map((sort) => <Group key={sort} sort={sort} points={points.filter((point) => point.sort === sort)} />)}
+      {points.length > 0 && <p class="soft">{t("worth-scale", { most })}</p>}
+      {SORTS.map((sort) => <Group key={sort} sort={sort} points={points.filter((point) => point.sort === sort)} most={most} />)}
     </>
   );
 }
 
-function Group({ sort, points }: { sort: string; points: PointWorth[] }) {
+/** Percent at the end of all lines: the least round number that has room for every interval. */
+function scaleOf(points: PointWorth[]): number {
+  const highest = Math.max(0, ...points.map(({ high }) => high));
+  return [1, 2, 5, 10, 20, 50].find((end) => end >= highest) ?? 100;
+}
+
+function Group({ sort, points, most }: { sort: string; points: PointWorth[]; most: number }) {
   if (points.length === 0) return null;
   return (
     <section class="worths" aria-labelledby={`worth-${sort}`} data-test={`worth-${sort}`}>
       <h2 id={`worth-${sort}`}>{t(`worth-sort-${sort}`, { count: points.length })}</h2>
-      <Some rows={points.map((point) => <Point key={point.point} point={point} />)} />
+      <Some rows={points.map((point) => <Point key={point.point} point={point} most={most} />)} />
     </section>
   );
 }
 
-function Point({ point }: { point: PointWorth }) {
-  const { point: id, title, looks, watch, unserviceable, percent, low, high, seconds, hurried_percent, machines, must, words } = point;
+function Point({ point, most }: { point: PointWorth; most: number }) {
+  const { point: id, title, looks, watch, unserviceable, percent, low, high, seconds, hurried_percent, machines, words } = point;
   return (
     <li class="worth" data-test={`worth-point-${id}`}>
-      <p class="line">
-        <span class="strong">{title}</span> <span class="num">{t("worth-share", { percent, low, high })}</span>
-      </p>
-      <ShareBar percent={percent} low={low} high={high} />
+      <p class="strong">{title}</p>
+      <ShareBar percent={percent} low={low} high={high} most={most} />
       <p>{words}</p>
-      {must && <p class="soft">{t("worth-must")}</p>}
-      <p class="soft">{t("worth-counts", { looks, watch, unserviceable, machines })}</p>
+      {machines > 0 && <p class="soft">{t("worth-counts", { looks, watch, unserviceable, machines })}</p>}
       {seconds !== null && <p class="soft">{t("worth-seconds", { seconds, hurried: hurried_percent })}</p>}
     </li>
   );
