@@ -4,8 +4,8 @@ use super::cell::{Cell, middle, weighed_median};
 use super::tally::Tally;
 use crate::reliability::{Z_99, wilson};
 
-/// A point is compared where others have looked at it at least so often. Our choice.
-const OTHERS_LEAST: u32 = 10;
+/// A point is compared where others have looked at it at least so often: fewer have no middle.
+const OTHERS_LEAST: u32 = 3;
 /// Nothing stands out of fewer looks than this. Our choice.
 const LOOKS_LEAST: u32 = 100;
 /// A person quicker than this share of the others' time stands out, if most of their looks are quicker,
