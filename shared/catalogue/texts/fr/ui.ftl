@@ -1,7 +1,6 @@
 # French: the screens' own words.
 
 app-name = Witness Mark
-language-name = Français
 
 ## Opening what a code is about
 
@@ -262,7 +261,7 @@ settings-patience = Minutes avant un retour en arrière
 settings-patience-hint = Si personne ne répond plus longtemps que cela, les derniers points sont redemandés.
 settings-no-minutes = « { $typed } » n’est pas un nombre de minutes.
 settings-no-minutes-hint = Saisissez des minutes entières, par exemple 10.
-settings-keep = Garder ces réglages
+settings-keep = Garder
 settings-kept = Gardé.
 settings-pin = Changer le code PIN
 settings-pin-change = Changer
@@ -890,3 +889,429 @@ take-in-known = { $count ->
 everything = Tout ce qui est sur cet appareil
 everything-what = Tous les enregistrements de toutes les machines dans un fichier : à conserver, ou pour un autre appareil. Il ne contient ni clé ni code PIN.
 everything-give = Tout transmettre
+
+## Charts
+
+chart-name = { $title } : { $count ->
+    [one] { $count } mesure
+   *[other] { $count } mesures
+  }
+chart-keys = Les flèches gauche et droite vont de mesure en mesure. Entrée ouvre l’enregistrement de la mesure.
+axis-hours = { $hours } h
+chart-before = La mesure d’avant
+chart-after = La mesure d’après
+drawn-title = Ce que veulent dire les signes
+drawn-reading = Une mesure
+drawn-far-off = Une mesure loin de la ligne : montrée, non écartée
+drawn-band = Dans la plage
+drawn-limit = La limite
+drawn-limit-unconfirmed = La limite, confirmée par aucun document
+drawn-line = Dans quel sens cela va, avec sa marge de doute
+drawn-neither = Une ligne avec sa marge de doute là où rien de sûr n’est dit : le hasard seul la tracerait
+drawn-reach = Si cela continue ainsi : où la limite est atteinte, du plus tôt au plus tard
+drawn-change = Un saut : le niveau avant, et après
+drawn-mark = Une intervention, ou un composant monté ou déposé ; son numéro est dans la liste sous le tracé
+drawn-steps = Part encore en état, palier par palier comme trouvée
+drawn-fitted = Une courbe lisse à travers, avec sa marge de doute
+drawn-failed = Trouvé hors service : quelque part entre deux examens
+drawn-whole = Encore en ordre au dernier examen
+
+## Trends
+
+drifts = Ce qui dérive
+drifts-no-readings = Pas encore de mesure à suivre. Elles viennent avec chaque tour, et avec les relevés moteur.
+drifts-too-little = { $count ->
+    [one] Une grandeur a des mesures, mais trop peu encore pour dire dans quel sens elle va.
+   *[other] { $count } grandeurs ont des mesures, mais chacune trop peu encore pour dire dans quel sens elle va.
+  }
+drifts-nothing = { $told ->
+    [one] Rien ne dérive : une grandeur est suivie.
+   *[other] Rien ne dérive : { $told } grandeurs sont suivies.
+  } { $few ->
+    [0] { "" }
+    [one] Pour une de plus, c’est encore trop peu pour conclure.
+   *[other] Pour { $few } de plus, c’est encore trop peu pour conclure.
+  }
+trends-title = Toutes les tendances
+trends-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h
+trends-none = Encore rien à suivre. Tout ce que vous mesurez lors d’un tour est suivi ici au fil des heures moteur, comme ce que vous importez des relevés moteur.
+trends-what = Chaque mesure est placée aux heures moteur où elle a été prise. Touchez un tracé pour en lire une.
+trend-limit = limite { NUMBER($value, maximumFractionDigits: 2, useGrouping: 0) } { $unit }
+trend-from = à partir de { NUMBER($hours, maximumFractionDigits: 0) } h
+trend-far-off = loin de la ligne
+trend-unsigned = pas encore signé
+trend-marks = { $count ->
+    [one] Ce qu’est le trait sur l’axe des heures
+   *[other] Ce que sont les { $count } traits sur l’axe des heures
+  }
+trend-hours = Heures moteur
+trend-reading = Mesure
+trend-table = { $count ->
+    [one] La seule mesure, en tableau
+   *[other] Les { $count } mesures en tableau
+  }
+
+## Engine logs
+
+readings-title = Importer un relevé moteur
+readings-what = Le fichier qu’a écrit votre instrument moteur : un tableau avec une colonne de temps et des colonnes de température ou de régime (CSV : du texte avec une virgule, un point-virgule ou une tabulation entre ses colonnes).
+readings-step-file = Choisissez le fichier.
+readings-step-columns = Dites comment lire ses colonnes. C’est demandé une fois, et retenu.
+readings-step-figures = Voyez ce qu’il dit, quand, et par quelle température.
+readings-step-sign = Signez-le : ses valeurs rejoignent les tendances.
+readings-kept = Le fichier reste chez vous. Ses quelques valeurs sont signées et gardées : températures les plus hautes, régime le plus haut et de ralenti, temps de marche.
+readings-choose = Choisir le fichier
+readings-other = Autre fichier
+readings-busy = Lecture…
+readings-guessed = Est-il bien lu ainsi ?
+readings-guessed-what = Ce n’est qu’une supposition d’après les en-têtes. Regardez chaque colonne, et changez ce qui est faux.
+readings-remembered = Lire comme la dernière fois ?
+readings-remembered-what = Un fichier avec ces en-têtes a déjà été importé. Vous aviez dit alors qu’il se lit ainsi :
+readings-change = Lire autrement
+readings-confirm = Oui, lire ainsi
+readings-signs = Entre les colonnes : { $separator ->
+    [tab] une tabulation
+   *[other] « { $separator } »
+  }. Devant les décimales : « { $decimal } ». Les deux se voient dans le fichier.
+readings-holds = Ce qu’elle contient
+readings-left-out = non lue
+readings-time = Temps
+readings-time-form = Comment le temps est écrit
+readings-told = Ce qu’il dit
+readings-rows = { $rows ->
+    [one] { $rows } ligne lue, { $lasts }.
+   *[other] { $rows } lignes lues, { $lasts }.
+  }
+readings-unread = { $count ->
+    [one] Dans une ligne, quelque chose est illisible ; le reste de la ligne compte.
+   *[other] Dans { $count } lignes, quelque chose est illisible ; le reste de ces lignes compte.
+  }
+readings-hours = Heures moteur alors
+readings-on = Jour
+readings-outside = Température extérieure
+readings-outside-why = Avec elle, les températures de culasse sont ramenées à un seul et même jour, pour que l’été et l’hiver se comparent. Laissez vide si vous ne la connaissez pas.
+readings-sign = Signer ce qu’il dit
+readings-again = Déjà importé
+readings-again-what = Ce même fichier a déjà été importé. Compté deux fois, il fausserait la tendance.
+readings-to-record = Ouvrir son enregistrement
+
+## What all records tell
+
+fleet-title = Ce que disent les enregistrements
+fleet-own = Toutes les machines sur cet appareil
+fleet-more = Ce que disent encore les enregistrements
+fleet-what = Tous les examens de toutes les machines connues ici, pris ensemble. Ils sont peu, et ne sont pas un manuel : les intervalles du constructeur valent jusqu’à ce que quelqu’un les raccourcisse.
+fleet-lives = Combien durent les composants
+fleet-none = Aucun examen d’un composant n’est encore signé. Avec chaque tour signé, on en sait plus ici.
+fleet-counts = { $failed ->
+    [0] Aucun trouvé hors service
+    [one] Un trouvé hors service
+   *[other] { $failed } trouvés hors service
+  }, sur { $lives ->
+    [one] un seul
+   *[other] { $lives }
+  }, { $machines ->
+    [one] une machine
+   *[other] { $machines } machines
+  }
+life-in-force = En vigueur : à examiner toutes les
+life-asked-for = Les constats demandent de l’examiner toutes les
+life-asked = Les constats demandent de l’examiner
+life-every-flight = avant chaque vol
+life-suggested = Rien n’est en vigueur ici. Les constats suggèrent de l’examiner toutes les
+life-stays-so = Les constats ne le raccourcissent pas.
+life-every = { NUMBER($hours, maximumFractionDigits: 1) } h
+life-chance = pour que le risque d’une défaillance inaperçue reste sous { NUMBER($percent, maximumFractionDigits: 1) } %
+life-only-shorter = Un intervalle trouvé ici ne fait de lui-même que raccourcir. En allonger un revient au manuel du constructeur et à une personne.
+life-caption = Part encore en état, selon les heures propres du composant
+life-share = Part encore en état
+life-table = Les nombres de la courbe
+life-ask = Demander un autre risque ou un autre intervalle
+life-chance-borne = Risque d’une défaillance inaperçue
+life-in-force-hours = Intervalle en vigueur, en heures
+share = { NUMBER($percent, maximumFractionDigits: 1) } %
+share-between = { NUMBER($percent, maximumFractionDigits: 0) } % ({ NUMBER($low, maximumFractionDigits: 0) } à { NUMBER($high, maximumFractionDigits: 0) } %)
+
+## How people look, and what the points are worth
+
+looking-title = Comment chacun regarde
+looking-none = Personne n’a encore signé assez de tours pour cela.
+looking-nothing = Rien ne sort du lot.
+looking-you = { $name } (vous)
+looking-inspections = { $count ->
+    [one] { $count } tour signé
+   *[other] { $count } tours signés
+  } ; comparaison sur { $looks ->
+    [one] { $looks } examen
+   *[other] { $looks } examens
+  } à des points que d’autres examinent aussi
+looking-hurried = À la hâte, sur cent points
+looking-points = Le plus souvent à la hâte :
+looking-seconds = La moitié des points a pris moins de
+looking-own-seconds = { NUMBER($seconds, maximumFractionDigits: 1) } s
+looking-fleet-seconds = { NUMBER($seconds, maximumFractionDigits: 1) } s, les autres
+looking-found = Constats, sur cent points
+looking-own-count = { NUMBER($count, maximumFractionDigits: 1) }
+looking-fleet-count = { NUMBER($count, maximumFractionDigits: 1) }, les autres
+worth-title = Ce que valent les points
+worth-none = Aucun tour n’est encore signé.
+worth-sort-often = Souvent un constat ({ $count })
+worth-sort-never = Jamais de constat ({ $count })
+worth-sort-plain = Tous les autres ({ $count })
+worth-scale = Chaque ligne va de zéro à { $most } examens sur 100 : le trait est la part avec constat, la barre sa marge de doute.
+worth-counts = { $looks ->
+    [one] { $looks } examen
+   *[other] { $looks } examens
+  }{ $machines ->
+    [0] { "" }
+    [one] : { $watch } × à surveiller, { $unserviceable } × hors service, sur une machine
+   *[other] : { $watch } × à surveiller, { $unserviceable } × hors service, sur { $machines } machines
+  }
+worth-seconds = La moitié des examens a pris moins de { NUMBER($seconds, maximumFractionDigits: 1) } s ; { NUMBER($hurried, maximumFractionDigits: 0) } sur cent à la hâte.
+
+## Load, fuel, air and wind before a flight
+
+flight = Charge, essence et air
+flight-what = Répondez à ce qui compte aujourd’hui, et laissez le reste. Chaque réponse est aussitôt confrontée à sa limite.
+flight-reminders = Les manuels de la voile et du moteur ainsi que les règles locales passent avant tout : ces chiffres sont des rappels. S’ils diffèrent, arrêtez-vous et suivez le manuel.
+flight-part-load = Que pèse le tout ?
+flight-part-mix = Que met-on dans le réservoir ?
+flight-part-fuel = Combien de temps tient l’essence ?
+flight-part-air = L’air est-il peu dense ?
+flight-part-wind = Le vent est-il fort ?
+flight-left-out = Laissé de côté
+flight-leave-out = Laisser de côté
+flight-reckoning = Calcul…
+flight-lacks = Reste à saisir : { $values }.
+flight-lacks-hint = Saisissez ce qui manque, ou laissez cette question de côté.
+flight-keep = Garder pour ce vol
+flight-kept = Gardé. Le verdict en tient compte, et votre prochaine signature le signe.
+flight-keep-means = Le verdict en tient compte aussitôt, et votre prochaine signature le signe.
+flight-verdict = Avec cela :
+flight-unit = Unité : { $value }
+flight-pad-away = Cacher les touches
+flight-pad-next = Suivant
+flight-pad-done = Terminé
+flight-value-pilot = Vous, en tenue de vol
+flight-value-machine = Machine et voile, sans essence
+flight-value-fuel = Essence au décollage
+flight-value-ballast = Lest et autres
+flight-value-inTank = Déjà dans le réservoir
+flight-value-addFuel = Essence que vous ajoutez
+flight-value-target = Parts d’essence pour une d’huile
+flight-value-ratioInTank = Dans le réservoir, parts d’essence pour une d’huile
+flight-value-oil = Huile que vous avez versée
+flight-value-minutes = Durée du vol
+flight-value-reserve = Reste à l’atterrissage, au moins
+flight-value-elevation = Altitude du terrain
+flight-value-setting = Calage altimétrique, QNH
+flight-value-pressure = Pression au terrain, QFE
+flight-value-temperature = Température
+flight-value-dew = Point de rosée, si connu
+flight-value-mean = Vent moyen
+flight-value-gust = Plus forte rafale
+flight-value-mostMean = Vent moyen, au plus
+flight-value-mostGust = Rafales, au plus
+flight-value-mostFactor = Rafale sur vent moyen, au plus
+flight-span = { $low } à { $high } { $unit }
+flight-wing = La voile porte { $range } avec moteur.
+flight-wing-without = Sans moteur, { $range }.
+flight-source = { $document }{ $page ->
+    [empty] {""}
+   *[other] , { $page }
+  }.
+flight-wing-unsourced = Personne n’a dit où c’est écrit : non confirmé.
+flight-no-wing = Ce que la voile peut porter n’est pas encore décrit.
+flight-to-wing = Le décrire d’après son manuel
+flight-caution-pour = Vapeurs d’essence : aucune flamme, et pas de téléphone dans la main qui verse. Lisez le chiffre, rangez le téléphone, puis versez.
+flight-pour = Huile à verser
+flight-poured = Elle y est
+flight-no-ratio = La fiche moteur ne donne pas de rapport : prenez-le dans le manuel du constructeur.
+flight-plain = Ce qui est dans le réservoir est sans huile
+flight-oil-hint = Après avoir versé. Laissez vide avant.
+flight-minutes = min
+flight-to-log = Noter ce qu’un vol a consommé
+flight-by = Que lisez-vous ?
+flight-by-altimeter = Le calage d’un altimètre (QNH : la pression ramenée au niveau de la mer)
+flight-by-field = Un baromètre au terrain (QFE : la pression ici même)
+flight-measured = De { $time }. Saisissez de nouveau une fois que vous avez remesuré.
+flight-own-limits = Vos propres limites
+flight-school = Les limites de l’école :
+flight-school-mean = vent moyen { $value }
+flight-school-gust = rafales { $value }
+flight-school-factor = rafale sur vent moyen { $value }
+flight-caution-weather = Le vent d’un instant n’est pas la météo : le ciel, les prévisions et le terrain, c’est à vous d’en juger.
+flight-row-not-yet = Pas calculé aujourd’hui
+flight-row-well = Calculé aujourd’hui : tout est dans les limites
+
+## What the wing may carry, and what the machine weighs
+
+form-load = Poids, et ce que la voile peut porter
+form-load-what = Pour le calcul avant chaque vol. Laissez vide ce que personne ne sait.
+form-weight = Poids de la machine
+form-weight-hint = Châssis, moteur, sellette, voile et secours, sans essence.
+form-wing-with = Poids total volant avec moteur, d’après le manuel de la voile
+form-wing-without = Poids total volant sans moteur
+form-wing-without-hint = Si le manuel donne les deux.
+form-wing-low = Minimum
+form-wing-high = Maximum
+form-wing-document = Titre et édition du manuel de la voile
+form-wing-only-free = Il manque la plage avec moteur.
+form-wing-only-free-hint = Saisissez aussi la plage avec moteur : c’est à elle que cette machine est confrontée.
+
+## Fuel that a flight burned
+
+log-burned-open = Essence consommée, si vous l’avez mesurée
+log-burned = Essence consommée
+log-burned-hint = Ce qu’il y avait dans le réservoir avant, moins ce qu’il y a maintenant. Les vols suivants se calculent d’après cela.
+
+## Choices of this device
+
+language-name = Français
+settings-choices = Sur cet appareil
+settings-aloud = Lire les points à voix haute
+settings-aloud-what = D’abord la mise en garde, puis ce qu’il faut examiner, à quoi ressemblent le bon et le mauvais. La lecture s’arrête quand vous répondez.
+settings-no-voice = Cet appareil n’a pas de voix pour la langue « { $language } » : rien n’est lu à voix haute.
+settings-units = Unités que vous lisez et saisissez
+settings-units-what = Chacune peut être changée là où elle est saisie. Ce que donne un manuel est montré tel qu’il le donne, et dans la vôtre.
+settings-unit-mass = Poids
+settings-unit-volume = Essence
+settings-unit-speed = Vent
+settings-unit-temperature = Température
+settings-unit-pressure = Pression de l’air
+settings-unit-height = Altitude
+settings-unit-torque = Couple
+settings-unit-sheet = comme sur la fiche moteur
+settings-unit-option = { $sign }, { $words }
+folder-none = dans aucun dossier, pour toutes les machines
+folder-texts-other = textes, dans une autre langue
+folder-language = Quelle langue ?
+folder-language-hint = Son code, par exemple nl ou pt-BR.
+
+## Read aloud
+
+aloud = Lire à voix haute
+spoken-plus-minus = plus ou moins
+spoken-at-most = au plus
+spoken-at-least = au moins
+spoken-range = de { $low } à { $high }
+spoken-unit-kg = { $count ->
+    [one] kilogramme
+   *[other] kilogrammes
+  }
+spoken-unit-lb = { $count ->
+    [one] livre
+   *[other] livres
+  }
+spoken-unit-L = { $count ->
+    [one] litre
+   *[other] litres
+  }
+spoken-unit-mL = { $count ->
+    [one] millilitre
+   *[other] millilitres
+  }
+spoken-unit-gal-us = { $count ->
+    [one] gallon américain
+   *[other] gallons américains
+  }
+spoken-unit-gal-br = { $count ->
+    [one] gallon impérial
+   *[other] gallons impériaux
+  }
+spoken-unit-L-h = { $count ->
+    [one] litre par heure
+   *[other] litres par heure
+  }
+spoken-unit-km-h = { $count ->
+    [one] kilomètre par heure
+   *[other] kilomètres par heure
+  }
+spoken-unit-kt = { $count ->
+    [one] nœud
+   *[other] nœuds
+  }
+spoken-unit-m-s = { $count ->
+    [one] mètre par seconde
+   *[other] mètres par seconde
+  }
+spoken-unit-Cel = { $count ->
+    [one] degré Celsius
+   *[other] degrés Celsius
+  }
+spoken-unit-degF = { $count ->
+    [one] degré Fahrenheit
+   *[other] degrés Fahrenheit
+  }
+spoken-unit-K = kelvins
+spoken-unit-hPa = { $count ->
+    [one] hectopascal
+   *[other] hectopascals
+  }
+spoken-unit-inHg = { $count ->
+    [one] pouce de mercure
+   *[other] pouces de mercure
+  }
+spoken-unit-bar = bars
+spoken-unit-psi = livres par pouce carré
+spoken-unit-m = { $count ->
+    [one] mètre
+   *[other] mètres
+  }
+spoken-unit-mm = { $count ->
+    [one] millimètre
+   *[other] millimètres
+  }
+spoken-unit-in = { $count ->
+    [one] pouce
+   *[other] pouces
+  }
+spoken-unit-ft = { $count ->
+    [one] pied
+   *[other] pieds
+  }
+spoken-unit-N-m = { $count ->
+    [one] newton mètre
+   *[other] newtons mètres
+  }
+spoken-unit-lbf-in = { $count ->
+    [one] livre-force pouce
+   *[other] livres-force pouces
+  }
+spoken-unit-lbf-ft = { $count ->
+    [one] livre-force pied
+   *[other] livres-force pieds
+  }
+spoken-unit-kgf-cm = { $count ->
+    [one] kilogramme-force centimètre
+   *[other] kilogrammes-force centimètres
+  }
+spoken-unit-kgf-m = { $count ->
+    [one] kilogramme-force mètre
+   *[other] kilogrammes-force mètres
+  }
+spoken-unit-V = { $count ->
+    [one] volt
+   *[other] volts
+  }
+spoken-unit-s = { $count ->
+    [one] seconde
+   *[other] secondes
+  }
+spoken-unit-min = { $count ->
+    [one] minute
+   *[other] minutes
+  }
+spoken-unit-h = { $count ->
+    [one] heure
+   *[other] heures
+  }
+spoken-unit-per-minute = { $count ->
+    [one] tour par minute
+   *[other] tours par minute
+  }
+spoken-unit-deg = { $count ->
+    [one] degré
+   *[other] degrés
+  }
+spoken-unit-percent = pour cent
