@@ -107,3 +107,36 @@ wall-prepared-none = Rien de ce que vous avez préparé n’attend de signature.
 wall-take-back = Annuler
 wall-draft-deferral = { $machine } : { $title } peut attendre
 wall-draft-publication = { $title }, version { $version }
+
+## What the records tell
+
+wall-lives = Combien durent les composants
+wall-lives-what = Tous les examens de toutes les machines de l’école, pris ensemble. Ils sont peu, et ne sont pas un manuel : les intervalles du constructeur valent jusqu’à ce que quelqu’un les raccourcisse.
+wall-worth = Ce que valent les points
+wall-looking = Comment chacun regarde
+
+## What the server refuses
+
+wall-fault-code-gone = Ce code n’a pas été confirmé à temps.
+wall-fault-code-gone-hint = Demandez un nouveau code.
+wall-fault-no-device = Une phrase secrète permet de regarder, et rien de plus.
+wall-fault-no-device-hint = Connectez-vous avec votre propre appareil : ce que vous préparez ici, vous le signez là.
+wall-fault-not-a-member = Cet appareil n’est pas membre aujourd’hui.
+wall-fault-not-a-member-hint = Demandez à l’école d’admettre cet appareil.
+wall-fault-not-instructor = Seul un instructeur prépare quelque chose ici.
+wall-fault-not-instructor-hint = Demandez à un instructeur, ou continuez à regarder.
+wall-fault-not-yours = C’est quelqu’un d’autre qui l’a préparé.
+wall-fault-not-yours-hint = Seule la personne qui l’a préparé peut l’annuler.
+wall-fault-other-page = Cette demande ne vient pas de la page du tableau.
+wall-fault-other-page-hint = Ouvrez le tableau à l’adresse même du serveur et réessayez là.
+wall-fault-passphrase-off = Ce tableau n’a pas de phrase secrète.
+wall-fault-passphrase-off-hint = Connectez-vous avec votre appareil.
+wall-fault-passphrase-too-often = Trop de phrases secrètes fausses. Attendez { $minutes ->
+    [one] { $minutes } minute
+   *[other] { $minutes } minutes
+  }.
+wall-fault-passphrase-too-often-hint = Ou connectez-vous avec votre appareil : cela reste possible.
+wall-fault-passphrase-wrong = Ce n’est pas la phrase secrète.
+wall-fault-passphrase-wrong-hint = Réessayez, ou connectez-vous avec votre appareil.
+wall-fault-signed-out = Personne n’est connecté sur cette page.
+wall-fault-signed-out-hint = Connectez-vous avec votre appareil.
