@@ -215,6 +215,9 @@ judged-watch = À surveiller.
 judged-unserviceable = Inapte au vol.
 judged-not-fitted = Non monté.
 summary-looked = Vous avez examiné { $done } points sur { $of } en { $minutes } min.
+summary-short-serviceable = Tout en état en { $seconds } secondes : { $points } points en moins de temps qu’il n’en faut pour regarder.
+summary-short = Seulement { $seconds } secondes pour { $points } points : moins de temps qu’il n’en faut pour regarder.
+summary-short-usual = D’ordinaire, il y faut { $seconds } secondes.
 summary-hurried = { $points ->
     [one] Un point a reçu sa réponse
    *[other] { $points } points ont reçu leur réponse
@@ -383,10 +386,7 @@ verify-revoked-key = Ligne { $line }, enregistrement { $record } : signé par 
     .hint = Ne vous y fiez pas : quelqu’un se sert peut-être d’un appareil perdu.
 verify-malformed = Ligne { $line }, enregistrement { $record } : il dit ce qu’un enregistrement du genre « { $kind } » ne peut pas dire ({ $why }).
     .hint = Ne vous y fiez pas. Le programme de son auteur est peut-être défectueux.
-verify-missing-record = Appareil { $device } : il manque dans le fichier, de sa chaîne sur cette machine, { $from ->
-    [one] du numéro { $from }
-   *[other] du numéro { $from }
-  } au numéro { $to }.
+verify-missing-record = Appareil { $device } : de sa chaîne sur cette machine, ce qui va de l’enregistrement { $from } à l’enregistrement { $to } n’est pas dans le fichier.
     .hint = Demandez à l’expéditeur le fichier entier : quelque chose a été omis.
 verify-broken-chain = Ligne { $line }, enregistrement { $record } : il ne fait pas suite à l’enregistrement précédent.
     .hint = Un enregistrement a été mis à la place d’un autre. Demandez le fichier entier au détenteur de l’appareil { $device }.
@@ -430,7 +430,11 @@ fault-no-such-language = Il n’y a pas de langue « { $language } ».
     .hint = Choisissez une des langues proposées.
 fault-answer-missing = Aucune réponse n’a été donnée.
     .hint = Choisissez ce que vous voyez, ou saisissez la valeur.
-fault-answer-kind = Au point « { $point } », on répond par { $what }.
+fault-answer-kind = Au point « { $point } », on répond { $what ->
+    [torque] en serrant, avec un outil
+    [value] par une valeur avec son unité
+   *[words] par une de ses propres réponses
+  }.
     .hint = Un point mesuré prend une valeur avec son unité ; tout autre point prend une de ses propres réponses.
 fault-unit = L’unité ne convient pas : { $why }
     .hint = Donnez la valeur dans une des unités proposées.
@@ -489,7 +493,15 @@ fault-repack-interval = L’intervalle entre deux repliages va de 1 à { $most }
     .hint = Saisissez le nombre de jours donné par le manuel du secours.
 fault-repack-in-future = La date de repliage est dans l’avenir.
     .hint = Saisissez la date inscrite sur la fiche de pliage.
-fault-limit-end-missing = Il manque une borne de la limite : { $end }.
+fault-limit-negative = La borne { $end ->
+    [low] inférieure
+   *[high] supérieure
+  } de la limite est au-dessous de zéro.
+    .hint = Saisissez 0 ou plus.
+fault-limit-end-missing = Il manque la borne { $end ->
+    [low] inférieure
+   *[high] supérieure
+  } de la limite.
     .hint = Saisissez-la comme le manuel la donne.
 fault-limit-crossed = La borne inférieure est au-dessus de la borne supérieure.
     .hint = Échangez les deux, ou voyez si une unité est fausse.
@@ -619,3 +631,12 @@ fault-call-unknown = Cet appel est illisible : { $why }
     .hint = L’écran et le programme sont peut-être de versions différentes : rechargez la page.
 fault-address = L’adresse { $address } est inutilisable : { $why }
     .hint = Choisissez un autre port avec --port, ou 0 pour n’importe lequel.
+
+## Why a value is unconfirmed, as data sheets say it most often
+
+why-common-practice-no-source = usage courant, sans source
+why-the-maker-s-manual-gives-it-no-common-figure = le manuel du constructeur la donne : pas de valeur courante
+why-the-propeller-maker-s-manual-gives-it-no-common-figure = le manuel du fabricant de l’hélice la donne : pas de valeur courante
+why-depends-on-the-propeller-and-the-gear-ratio-no-common-figure = dépend de l’hélice et du rapport de réduction : pas de valeur courante
+why-depends-on-the-battery-and-the-propeller-no-common-figure = dépend de la batterie et de l’hélice : pas de valeur courante
+why-compare-with-a-new-spring-no-common-figure = à comparer avec un ressort neuf : pas de valeur courante
