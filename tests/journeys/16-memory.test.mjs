@@ -2,11 +2,13 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { comesIn } from "./help/arrival.mjs";
+import { WIDE } from "./help/browser.mjs";
 import { painted } from "./help/chart.mjs";
 import { asFile, engineLog, logged, rising } from "./help/engine-log.mjs";
 import { Keyboard } from "./help/keyboard.mjs";
 import { PERSON, PIN } from "./help/pilot.mjs";
 import { registered, signed } from "./help/prepared.mjs";
+import { opens, schoolWithBoard, signsIn } from "./help/wall.mjs";
 import { until, world } from "./help/world.mjs";
 
 async function withMachine(t) {
@@ -191,15 +193,14 @@ test("what the records tell: how few it rests on stands over every figure, and a
   assert.equal(await pilot.says("rests-on"), life.rests_on);
   assert.equal(await pilot.says("life-says"), life.sentences[0]);
   await pilot.tap("life-ask");
-  await pilot.type("life-in-force", "0.5");
-  const every = await until("an interval", async () => {
-    const told = await pilot.ask("life", { component: often.id, chance: null, in_force: 0.5 });
-    return told.in_force === 0.5 && told;
-  });
-  assert.ok(every.every === null || every.every <= 0.5, "never longer than what is in force");
-  assert.equal(every.shortens && every.every >= 0.5, false);
-  await pilot.page.locator('[data-test="intervals"]').waitFor();
-  assert.match(await pilot.says("intervals"), /0\.5 h/);
+  for (const inForce of [200, 0.2]) {
+    await pilot.type("life-in-force", String(inForce));
+    const told = await pilot.ask("life", { component: often.id, chance: null, in_force: inForce });
+    assert.ok(told.every === null || told.every <= inForce, `${told.every} h is longer than the ${inForce} h in force`);
+    await until(`${inForce} h in force`, async () => (await pilot.says("intervals")).includes(`${inForce}\u00a0h`));
+    assert.equal(await pilot.attribute("intervals", "data-shortens"), String(told.shortens));
+    assert.equal(await pilot.of("life-every").count(), told.shortens ? 1 : 0, "a figure only where it shortens");
+  }
   const [over, figure] = await Promise.all(["rests-on", "intervals"].map(async (test) => (await pilot.of(test).boundingBox()).y));
   assert.ok(over < figure, "what it rests on stands above");
   await pilot.page.locator(".chart canvas").waitFor();
@@ -229,4 +230,38 @@ test("with no record there is nothing to tell, and that is what is said", async 
     await pilot.on(place);
     assert.ok((await pilot.says(none)).length > 10);
   }
+});
+
+test("the board tells the same as a phone; how people look it tells instructors alone", async (t) => {
+  const { root, mo, server } = await schoolWithBoard(t);
+  const { pilot } = await comesIn(t, root);
+  await pilot.on("machines");
+  const wall = await opens(t, server, { viewport: WIDE });
+  await signsIn(wall, root);
+  await wall.of("to-fleet").click();
+  await wall.on("fleet");
+  const parts = await pilot.ask("life-parts");
+  const names = () => wall.page.locator('[data-test="sheet"] [data-test^="life-"]').evaluateAll((all) => all.map((one) => one.dataset.test));
+  assert.deepEqual(await names(), parts.map(({ id }) => `life-${id}`));
+  await wall.of(`life-${parts[0].id}`).click();
+  await wall.of("rests-on").waitFor();
+  const life = await pilot.ask("life", { component: parts[0].id, chance: null, in_force: null });
+  assert.equal(await wall.says("rests-on"), life.rests_on);
+  await wall.close();
+
+  await wall.of("to-worth").click();
+  await wall.on("worth");
+  assert.equal(await wall.says("worth-caution"), (await pilot.ask("list-worth")).caution);
+  await wall.close();
+
+  await wall.of("to-looking").click();
+  await wall.on("looking");
+  const { people } = await pilot.ask("looking");
+  for (const { name } of people) assert.equal(await wall.of(`looks-${name}`).count(), 1, name);
+  await wall.close();
+
+  await wall.of("sign-out").click();
+  await signsIn(wall, mo);
+  assert.equal(await wall.of("to-looking").count(), 0, "no pilot sees how others look");
+  assert.equal(await wall.of("to-fleet").count(), 1);
 });

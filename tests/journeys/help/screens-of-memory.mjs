@@ -4,11 +4,13 @@ import { PERSON } from "./pilot.mjs";
 import { registered, signed } from "./prepared.mjs";
 import { place } from "./ways.mjs";
 
-/** An invented school with its season, and a machine of one's own whose head runs hotter and hotter. */
-export function populateMemory(here) {
+/** A machine whose head will run hotter and hotter, and one of which nothing is known. */
+export const populateLogs = (here) => ({ own: registered(here), empty: registered(here, "Winter bramble") });
+
+/** An invented school with its season; no machine of one's own, with which its machines wouldn't be reckoned. */
+export function populateSeason(here) {
   signed(here, "demo", "--school", "--signatory", PERSON);
-  const demo = here.cli("machine", "list").said.find(({ name }) => name === "Hedge 1").id;
-  return { demo, own: registered(here), empty: registered(here, "Winter bramble") };
+  return { demo: here.cli("machine", "list").said.find(({ name }) => name === "Hedge 1").id };
 }
 
 const chooses = (name, file) => async (pilot, { own }) => {
@@ -30,7 +32,7 @@ const hotter = async (pilot, { own }) => {
 
 const drawn = (pilot) => pilot.page.locator(".chart canvas").first().waitFor();
 
-export const MEMORY = [
+export const LOGS = [
   ["machine-drifts", async (pilot, ids) => {
     await hotter(pilot, ids);
     await place("machine", "machine", "own")(pilot, ids);
@@ -44,6 +46,22 @@ export const MEMORY = [
     await place("trends", "machine", "own", "trends")(pilot, ids);
     await drawn(pilot);
   }],
+  ["trends-none", place("trends", "machine", "empty", "trends")],
+  ["readings", place("readings", "machine", "empty", "readings")],
+  ["readings-guessed", chooses("readings-columns", guessed)],
+  ["readings-told", async (pilot, ids) => {
+    await chooses("readings-columns", asFile("hot.csv", engineLog(184.5, { outside: 21 })))(pilot, ids);
+    await pilot.tap("mapping-confirm");
+    await pilot.on("readings-told");
+    await pilot.sign("000000");
+    await pilot.fault();
+  }],
+  ["readings-remembered", chooses("readings-columns", asFile("evening.csv", engineLog(185, { outside: 12 })))],
+  ["readings-taken", chooses("readings-taken", asFile("copy.csv", engineLog(rising(12)[0][1], { outside: 15 })))],
+  ["fleet-none", place("fleet", "fleet")],
+];
+
+export const SEASON = [
   ["trends-season", async (pilot, ids) => {
     await place("trends", "machine", "demo", "trends")(pilot, ids);
     await drawn(pilot);
@@ -61,18 +79,6 @@ export const MEMORY = [
     await pilot.tap("chart-key");
     await pilot.of("chart-key").scrollIntoViewIfNeeded();
   }],
-  ["trends-none", place("trends", "machine", "empty", "trends")],
-  ["readings", place("readings", "machine", "empty", "readings")],
-  ["readings-guessed", chooses("readings-columns", guessed)],
-  ["readings-told", async (pilot, ids) => {
-    await chooses("readings-columns", asFile("hot.csv", engineLog(184.5, { outside: 21 })))(pilot, ids);
-    await pilot.tap("mapping-confirm");
-    await pilot.on("readings-told");
-    await pilot.sign("000000");
-    await pilot.fault();
-  }],
-  ["readings-remembered", chooses("readings-columns", asFile("evening.csv", engineLog(185, { outside: 12 })))],
-  ["readings-taken", chooses("readings-taken", asFile("copy.csv", engineLog(rising(12)[0][1], { outside: 15 })))],
   ["fleet", place("fleet", "fleet")],
   ["life", async (pilot, ids) => {
     await place("life", "fleet", await oftenest(pilot))(pilot, ids);

@@ -4,7 +4,7 @@ import { PHONE } from "./browser.mjs";
 import { Pilot } from "./pilot.mjs";
 import { FIRST, populate, SCREENS } from "./screens.mjs";
 import { FLIGHT, populateFlight } from "./screens-of-flight.mjs";
-import { MEMORY, populateMemory } from "./screens-of-memory.mjs";
+import { LOGS, populateLogs, populateSeason, SEASON } from "./screens-of-memory.mjs";
 import { populateSchool, SCHOOL_SCREENS } from "./screens-of-school.mjs";
 import { populateServer, SERVER_SCREENS } from "./screens-of-server.mjs";
 import { populateWork, WORK } from "./screens-of-work.mjs";
@@ -33,7 +33,9 @@ async function tourOfTheFlight(t, look, looks) {
 /** The same with every screen of what is remembered. */
 async function tourOfTheMemory(t, look, looks) {
   const here = world(t);
-  await through(t, here, MEMORY, populateMemory(here), look, looks);
+  await through(t, here, LOGS, populateLogs(here), look, looks);
+  const there = world(t);
+  await through(t, there, SEASON, populateSeason(there), look, looks);
 }
 
 /** The same with every screen of a school, each in front of the one who sees it so. */
