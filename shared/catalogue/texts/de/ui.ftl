@@ -884,3 +884,428 @@ take-in-known = { $count ->
 everything = Alles auf diesem Gerät
 everything-what = Alle Einträge aller Maschinen in einer Datei: zum Aufheben, oder für ein anderes Gerät. Sie enthält keinen Schlüssel und keine PIN.
 everything-give = Alles ausgeben
+
+## Charts
+
+chart-name = { $title }: { $count ->
+    [one] ein Messwert
+   *[other] { $count } Messwerte
+  }
+chart-keys = Die Pfeiltasten links und rechts gehen von Messwert zu Messwert. Die Eingabetaste öffnet den Eintrag dazu.
+axis-hours = { $hours } h
+chart-before = Der Messwert davor
+chart-after = Der Messwert danach
+drawn-title = Was die Zeichen bedeuten
+drawn-reading = Ein Messwert
+drawn-far-off = Ein Messwert weit ab von der Linie: gezeigt, nicht weggelassen
+drawn-band = Im Sollbereich
+drawn-limit = Der Grenzwert
+drawn-limit-unconfirmed = Der Grenzwert, von keinem Dokument bestätigt
+drawn-line = Wohin es geht, mit dem Spielraum des Zweifels
+drawn-neither = Eine Linie mit dem Spielraum des Zweifels, wo nichts Sicheres zu sagen ist: Der Zufall allein ergäbe sie auch
+drawn-reach = Geht es so weiter: wo es den Grenzwert erreicht, vom frühesten bis zum spätesten
+drawn-change = Ein Sprung: die Höhe davor und danach
+drawn-mark = Arbeit, oder ein Teil an- oder abgebaut; die Nummer steht in der Liste unter dem Diagramm
+drawn-steps = Anteil noch brauchbar, in Stufen, wie gefunden
+drawn-fitted = Eine glatte Kurve hindurch, mit dem Spielraum des Zweifels
+drawn-failed = Ausgefallen gefunden: irgendwann zwischen zwei Kontrollen
+drawn-whole = Noch heil, als es zuletzt angesehen wurde
+
+## Trends
+
+drifts = Was sich verschiebt
+drifts-no-readings = Noch kein Messwert, der sich verfolgen ließe. Sie kommen mit jedem Rundgang und mit Motorlogs.
+drifts-too-little = { $count ->
+    [one] Eine Messgröße hat Messwerte, aber noch zu wenige, um zu sagen, wohin sie geht.
+   *[other] { $count } Messgrößen haben Messwerte, aber jede noch zu wenige, um zu sagen, wohin sie geht.
+  }
+drifts-nothing = { $told ->
+    [one] Nichts verschiebt sich: Eine Messgröße wird verfolgt.
+   *[other] Nichts verschiebt sich: { $told } Messgrößen werden verfolgt.
+  } { $few ->
+    [0] { "" }
+    [one] Bei einer weiteren ist es noch zu wenig für eine Aussage.
+   *[other] Bei { $few } weiteren ist es noch zu wenig für eine Aussage.
+  }
+trends-title = Alle Trends
+trends-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h
+trends-none = Noch nichts zu verfolgen. Was du auf einem Rundgang misst, wird hier über die Motorstunden verfolgt, und ebenso, was du aus Motorlogs einliest.
+trends-what = Jeder Messwert steht über den Motorstunden, bei denen er aufgenommen wurde. Tipp auf ein Diagramm, um einen abzulesen.
+trend-limit = Grenzwert { NUMBER($value, maximumFractionDigits: 2, useGrouping: 0) } { $unit }
+trend-from = ab { NUMBER($hours, maximumFractionDigits: 0) } h
+trend-far-off = weit ab von der Linie
+trend-unsigned = noch nicht unterschrieben
+trend-marks = { $count ->
+    [one] Was der Strich auf der Stundenlinie ist
+   *[other] Was die { $count } Striche auf der Stundenlinie sind
+  }
+trend-hours = Motorstunden
+trend-reading = Messwert
+trend-table = { $count ->
+    [one] Der eine Messwert als Tabelle
+   *[other] Die { $count } Messwerte als Tabelle
+  }
+
+## Engine logs
+
+readings-title = Motorlog einlesen
+readings-what = Die Datei, die dein Motorinstrument geschrieben hat: eine Tabelle mit einer Spalte für die Zeit und Spalten für Temperatur oder Drehzahl (CSV: Text mit Komma, Semikolon oder Tabulator zwischen den Spalten).
+readings-step-file = Wähl die Datei.
+readings-step-columns = Sag, wie ihre Spalten gelesen werden. Das wird einmal gefragt und gemerkt.
+readings-step-figures = Sieh, was sie sagt; sag, wann es war und wie warm.
+readings-step-sign = Unterschreib: Ihre Werte kommen zu den Trends.
+readings-kept = Die Datei bleibt bei dir. Nur wenige Werte werden unterschrieben und gespeichert: höchste Temperaturen, höchste Drehzahl und Leerlaufdrehzahl, Laufzeit.
+readings-choose = Datei wählen
+readings-other = Andere Datei
+readings-busy = Wird gelesen …
+readings-guessed = Ist sie richtig gelesen?
+readings-guessed-what = Das ist nur nach den Überschriften geraten. Sieh dir jede Spalte an, und ändere, was nicht stimmt.
+readings-remembered = Lesen wie letztes Mal?
+readings-remembered-what = Eine Datei mit diesen Überschriften wurde schon eingelesen. Damals hast du gesagt, dass sie so gelesen wird:
+readings-change = Anders lesen
+readings-confirm = Ja, so lesen
+readings-signs = Zwischen Spalten: { $separator ->
+    [tab] ein Tabulator
+   *[other] „{ $separator }“
+  }. Vor Dezimalen: „{ $decimal }“. Beides ist der Datei anzusehen.
+readings-holds = Was darin steht
+readings-left-out = ausgelassen
+readings-time = Zeit
+readings-time-form = Wie die Zeit geschrieben ist
+readings-told = Was es sagt
+readings-rows = { $rows ->
+    [one] Eine Zeile gelesen, { $lasts }.
+   *[other] { $rows } Zeilen gelesen, { $lasts }.
+  }
+readings-unread = { $count ->
+    [one] In einer Zeile ist etwas nicht lesbar; der Rest davon zählt.
+   *[other] In { $count } Zeilen ist etwas nicht lesbar; der Rest davon zählt.
+  }
+readings-hours = Motorstunden damals
+readings-on = Tag
+readings-outside = Wie warm es draußen war
+readings-outside-why = Damit werden Zylinderkopftemperaturen auf ein und denselben Tag umgerechnet, sodass sich Sommer und Winter vergleichen lassen. Lass es leer, wenn du es nicht weißt.
+readings-sign = Werte unterschreiben
+readings-again = Schon eingelesen
+readings-again-what = Genau diese Datei wurde schon eingelesen. Zweimal gezählt, würde sie den Trend verbiegen.
+readings-to-record = Ihren Eintrag öffnen
+
+## What all records tell
+
+fleet-title = Was die Einträge sagen
+fleet-own = Alle Maschinen auf diesem Gerät
+fleet-more = Was die Einträge noch sagen
+fleet-what = Alle Kontrollen an allen hier bekannten Maschinen, zusammengenommen. Es sind wenige, und sie sind kein Handbuch: Die Intervalle des Herstellers gelten, bis jemand sie verkürzt.
+fleet-lives = Wie lange Teile halten
+fleet-none = Noch ist keine Kontrolle eines Teils unterschrieben. Mit jedem unterschriebenen Rundgang weiß man hier mehr.
+fleet-counts = { $failed ->
+    [0] Keines ausgefallen gefunden
+    [one] Eines ausgefallen gefunden
+   *[other] { $failed } ausgefallen gefunden
+  }, von { $lives ->
+    [one] einem
+   *[other] { $lives }
+  } an { $machines ->
+    [one] einer Maschine
+   *[other] { $machines } Maschinen
+  }
+life-in-force = Es gilt: Kontrolle alle
+life-asked-for = Die Befunde verlangen: alle
+life-asked = Die Befunde verlangen eine Kontrolle
+life-every-flight = vor jedem Flug
+life-suggested = Hier gilt noch kein Intervall. Die Befunde legen nahe: alle
+life-stays-so = Die Befunde verkürzen es nicht.
+life-every = { NUMBER($hours, maximumFractionDigits: 1) } h
+life-chance = damit die Wahrscheinlichkeit eines Ausfalls, den niemand gesehen hat, unter { NUMBER($percent, maximumFractionDigits: 1) } % bleibt
+life-only-shorter = Ein hier gefundenes Intervall kann von selbst immer nur verkürzen. Eines zu verlängern ist Sache des Herstellerhandbuchs und eines Menschen.
+life-caption = Anteil noch brauchbar, über den eigenen Stunden des Teils
+life-share = Anteil noch brauchbar
+life-table = Die Zahlen der Kurve
+life-ask = Mit anderer Wahrscheinlichkeit, anderem Intervall
+life-chance-borne = Wahrscheinlichkeit eines ungesehenen Ausfalls
+life-in-force-hours = Geltendes Intervall, Stunden
+share = { NUMBER($percent, maximumFractionDigits: 1) } %
+share-between = { NUMBER($percent, maximumFractionDigits: 0) } % ({ NUMBER($low, maximumFractionDigits: 0) } bis { NUMBER($high, maximumFractionDigits: 0) } %)
+
+## How people look, and what the points are worth
+
+looking-title = Wie Menschen hinsehen
+looking-none = Noch hat niemand genug Rundgänge dafür unterschrieben.
+looking-nothing = Nichts fällt auf.
+looking-you = { $name } (du)
+looking-inspections = { $count ->
+    [one] Ein Rundgang unterschrieben
+   *[other] { $count } Rundgänge unterschrieben
+  }; verglichen an { $looks ->
+    [one] einer Kontrolle
+   *[other] { $looks } Kontrollen
+  } einzelner Punkte, die auch andere ansehen
+looking-hurried = In Eile, von hundert Punkten
+looking-points = Am häufigsten in Eile:
+looking-seconds = Die Hälfte der Punkte dauerte weniger als
+looking-own-seconds = { NUMBER($seconds, maximumFractionDigits: 1) } s
+looking-fleet-seconds = { NUMBER($seconds, maximumFractionDigits: 1) } s, andere
+looking-found = Etwas gefunden, von hundert Punkten
+looking-own-count = { NUMBER($count, maximumFractionDigits: 1) }
+looking-fleet-count = { NUMBER($count, maximumFractionDigits: 1) }, andere
+worth-title = Was die Punkte wert sind
+worth-none = Noch ist kein Rundgang unterschrieben.
+worth-sort-often = Oft etwas gefunden ({ $count })
+worth-sort-never = Niemals etwas gefunden ({ $count })
+worth-sort-plain = Alle anderen ({ $count })
+worth-scale = Jede Linie geht von 0 bis { $most } von 100 Kontrollen: Der Strich ist der Anteil mit Befund, der Balken sein Spielraum des Zweifels.
+worth-counts = { $looks ->
+    [one] eine Kontrolle
+   *[other] { $looks } Kontrollen
+  }{ $machines ->
+    [0] { "" }
+    [one] : { $watch } × zu beobachten, { $unserviceable } × unbrauchbar, an einer Maschine
+   *[other] : { $watch } × zu beobachten, { $unserviceable } × unbrauchbar, an { $machines } Maschinen
+  }
+worth-seconds = Die Hälfte der Kontrollen dauerte weniger als { NUMBER($seconds, maximumFractionDigits: 1) } s; { NUMBER($hurried, maximumFractionDigits: 0) } von hundert waren in Eile.
+
+## Load, fuel, air and wind before a flight
+
+flight = Last, Kraftstoff und Luft
+flight-what = Antworte auf das, was heute zählt, und lass den Rest aus. Jede Antwort wird sofort an ihrem Grenzwert gemessen.
+flight-reminders = Die Handbücher von Schirm und Motor und die örtlichen Vorschriften gehen vor: Diese Zahlen sind Gedächtnisstützen. Weichen sie ab, halt ein und folge dem Handbuch.
+flight-part-load = Was geht in die Luft?
+flight-part-mix = Was kommt in den Tank?
+flight-part-fuel = Wie lange reicht der Kraftstoff?
+flight-part-air = Wie dünn ist die Luft?
+flight-part-wind = Wie stark ist der Wind?
+flight-left-out = Ausgelassen
+flight-leave-out = Auslassen
+flight-reckoning = Wird berechnet …
+flight-lacks = Noch einzugeben: { $values }.
+flight-lacks-hint = Gib ein, was fehlt, oder lass diese Frage aus.
+flight-keep = Für diesen Flug speichern
+flight-kept = Gespeichert. Es steht im Urteil, und deine nächste Unterschrift gilt auch dafür.
+flight-keep-means = Es steht sofort im Urteil, und deine nächste Unterschrift gilt auch dafür.
+flight-verdict = Damit:
+flight-unit = Einheit: { $value }
+flight-pad-away = Tasten weg
+flight-pad-next = Weiter
+flight-pad-done = Fertig
+flight-value-pilot = Du, flugfertig angezogen
+flight-value-machine = Maschine und Schirm, Tank leer
+flight-value-fuel = Kraftstoff beim Start
+flight-value-ballast = Ballast und der Rest
+flight-value-inTank = Jetzt im Tank
+flight-value-addFuel = Benzin, das du nachgießt
+flight-value-target = Teile Benzin auf 1 Teil Öl
+flight-value-ratioInTank = Im Tank: Teile Benzin auf 1 Teil Öl
+flight-value-oil = Öl, das du hineingegossen hast
+flight-value-minutes = Geplante Flugzeit
+flight-value-reserve = Kraftstoffreserve, mindestens
+flight-value-elevation = Höhe des Platzes
+flight-value-setting = Höhenmessereinstellung, QNH
+flight-value-pressure = Druck am Platz, QFE
+flight-value-temperature = Temperatur
+flight-value-dew = Taupunkt, falls bekannt
+flight-value-mean = Mittelwind
+flight-value-gust = Stärkste Böe
+flight-value-mostMean = Mittelwind, höchstens
+flight-value-mostGust = Böen, höchstens
+flight-value-mostFactor = Böenfaktor, höchstens
+flight-span = { $low } bis { $high } { $unit }
+flight-wing = Der Schirm trägt mit Motor { $range }.
+flight-wing-without = Ohne Motor { $range }.
+flight-source = { $document }{ $page ->
+    [empty] {""}
+   *[other] , { $page }
+  }.
+flight-wing-unsourced = Niemand hat gesagt, wo das steht: unbestätigt.
+flight-no-wing = Was der Schirm tragen darf, ist noch nicht beschrieben.
+flight-to-wing = Aus dem Handbuch eingeben
+flight-caution-pour = Kraftstoffdampf: keine Flamme, und beim Eingießen kein Handy in der Hand. Lies die Zahl, leg das Handy weg, dann gieß.
+flight-pour = Einzugießendes Öl
+flight-poured = Ist drin
+flight-no-ratio = Das Datenblatt des Motors nennt kein Mischungsverhältnis: Nimm es aus dem Handbuch des Herstellers.
+flight-plain = Was im Tank ist, enthält kein Öl
+flight-oil-hint = Erst nach dem Eingießen. Vorher leer lassen.
+flight-minutes = min
+flight-to-log = Verbrauch eines Flugs eintragen
+flight-by = Was liest du ab?
+flight-by-altimeter = Die Einstellung eines Höhenmessers (QNH: auf Meereshöhe umgerechneter Druck)
+flight-by-field = Ein Barometer am Platz (QFE: der Druck genau hier)
+flight-measured = Von { $time }. Gib es neu ein, sobald du wieder gemessen hast.
+flight-own-limits = Deine eigenen Grenzwerte
+flight-school = Die Grenzwerte der Schule:
+flight-school-mean = Mittelwind { $value }
+flight-school-gust = Böen { $value }
+flight-school-factor = Böenfaktor { $value }
+flight-caution-weather = Der Wind eines Augenblicks ist nicht das Wetter: Himmel, Vorhersage und Gelände beurteilst du.
+flight-row-not-yet = Heute nicht berechnet
+flight-row-well = Heute berechnet: alles innerhalb der Grenzwerte
+
+## What the wing may carry, and what the machine weighs
+
+form-load = Gewicht, und was der Schirm tragen darf
+form-load-what = Für die Rechnung vor jedem Flug. Lass leer, was niemand weiß.
+form-weight = Gewicht der Maschine
+form-weight-hint = Rahmen, Motor, Gurtzeug, Schirm und Rettungsschirm, ohne Kraftstoff.
+form-wing-with = Startgewicht mit Motor, laut Handbuch des Schirms
+form-wing-without = Startgewicht ohne Motor
+form-wing-without-hint = Wo das Handbuch beides nennt.
+form-wing-low = Mindestens
+form-wing-high = Höchstens
+form-wing-document = Titel und Ausgabe des Schirmhandbuchs
+form-wing-only-free = Der Gewichtsbereich mit Motor fehlt.
+form-wing-only-free-hint = Gib auch den Gewichtsbereich mit Motor ein: An ihm wird diese Maschine gemessen.
+
+## Fuel that a flight burned
+
+log-burned-open = Verbrauchter Kraftstoff, falls gemessen
+log-burned = Verbrauchter Kraftstoff
+log-burned-hint = Was vorher im Tank war, weniger das, was jetzt darin ist. Spätere Flüge werden damit berechnet.
+
+## Choices of this device
+
+settings-choices = Auf diesem Gerät
+settings-aloud = Punkte vorlesen
+settings-aloud-what = Zuerst der Warnhinweis, dann, worauf zu sehen ist und wie gut und schlecht aussieht. Es hört auf, wenn du antwortest.
+settings-no-voice = Dieses Gerät hat keine Stimme für { $language }, deshalb wird nichts vorgelesen.
+settings-units = Einheiten, in denen du liest und eingibst
+settings-units-what = Jede lässt sich dort ändern, wo man sie eingibt. Was ein Handbuch nennt, steht da, wie es dort steht, und in deiner Einheit.
+settings-unit-mass = Gewicht
+settings-unit-volume = Kraftstoff
+settings-unit-speed = Wind
+settings-unit-temperature = Temperatur
+settings-unit-pressure = Luftdruck
+settings-unit-height = Höhe
+settings-unit-torque = Drehmoment
+settings-unit-sheet = wie im Datenblatt
+settings-unit-option = { $sign }, { $words }
+folder-none = in keinem Ordner, für alle Maschinen
+folder-texts-other = Texte, andere Sprache
+folder-language = Welche Sprache?
+folder-language-hint = Ihr Kürzel, etwa nl oder pt-BR.
+
+## Read aloud
+
+aloud = Vorlesen
+spoken-plus-minus = plus minus
+spoken-at-most = höchstens
+spoken-at-least = mindestens
+spoken-range = { $low } bis { $high }
+spoken-unit-kg = { $count ->
+    [one] Kilogramm
+   *[other] Kilogramm
+  }
+spoken-unit-lb = { $count ->
+    [one] Pfund
+   *[other] Pfund
+  }
+spoken-unit-L = { $count ->
+    [one] Liter
+   *[other] Liter
+  }
+spoken-unit-mL = { $count ->
+    [one] Milliliter
+   *[other] Milliliter
+  }
+spoken-unit-gal-us = { $count ->
+    [one] US-Gallone
+   *[other] US-Gallonen
+  }
+spoken-unit-gal-br = { $count ->
+    [one] britische Gallone
+   *[other] britische Gallonen
+  }
+spoken-unit-L-h = { $count ->
+    [one] Liter pro Stunde
+   *[other] Liter pro Stunde
+  }
+spoken-unit-km-h = { $count ->
+    [one] Kilometer pro Stunde
+   *[other] Kilometer pro Stunde
+  }
+spoken-unit-kt = { $count ->
+    [one] Knoten
+   *[other] Knoten
+  }
+spoken-unit-m-s = { $count ->
+    [one] Meter pro Sekunde
+   *[other] Meter pro Sekunde
+  }
+spoken-unit-Cel = { $count ->
+    [one] Grad Celsius
+   *[other] Grad Celsius
+  }
+spoken-unit-degF = { $count ->
+    [one] Grad Fahrenheit
+   *[other] Grad Fahrenheit
+  }
+spoken-unit-K = Kelvin
+spoken-unit-hPa = { $count ->
+    [one] Hektopascal
+   *[other] Hektopascal
+  }
+spoken-unit-inHg = { $count ->
+    [one] Zoll Quecksilbersäule
+   *[other] Zoll Quecksilbersäule
+  }
+spoken-unit-bar = Bar
+spoken-unit-psi = Pfund pro Quadratzoll
+spoken-unit-m = { $count ->
+    [one] Meter
+   *[other] Meter
+  }
+spoken-unit-mm = { $count ->
+    [one] Millimeter
+   *[other] Millimeter
+  }
+spoken-unit-in = { $count ->
+    [one] Zoll
+   *[other] Zoll
+  }
+spoken-unit-ft = { $count ->
+    [one] Fuß
+   *[other] Fuß
+  }
+spoken-unit-N-m = { $count ->
+    [one] Newtonmeter
+   *[other] Newtonmeter
+  }
+spoken-unit-lbf-in = { $count ->
+    [one] Pfund-Zoll
+   *[other] Pfund-Zoll
+  }
+spoken-unit-lbf-ft = { $count ->
+    [one] Pfund-Fuß
+   *[other] Pfund-Fuß
+  }
+spoken-unit-kgf-cm = { $count ->
+    [one] Kilopondzentimeter
+   *[other] Kilopondzentimeter
+  }
+spoken-unit-kgf-m = { $count ->
+    [one] Kilopondmeter
+   *[other] Kilopondmeter
+  }
+spoken-unit-V = { $count ->
+    [one] Volt
+   *[other] Volt
+  }
+spoken-unit-s = { $count ->
+    [one] Sekunde
+   *[other] Sekunden
+  }
+spoken-unit-min = { $count ->
+    [one] Minute
+   *[other] Minuten
+  }
+spoken-unit-h = { $count ->
+    [one] Stunde
+   *[other] Stunden
+  }
+spoken-unit-per-minute = { $count ->
+    [one] Umdrehung pro Minute
+   *[other] Umdrehungen pro Minute
+  }
+spoken-unit-deg = { $count ->
+    [one] Grad
+   *[other] Grad
+  }
+spoken-unit-percent = Prozent
