@@ -212,6 +212,9 @@ judged-watch = Zu beobachten.
 judged-unserviceable = Damit nicht flugklar.
 judged-not-fitted = Nicht verbaut.
 summary-looked = Du hast { $done } von { $of } Punkten in { $minutes } min angesehen.
+summary-short-serviceable = Alles brauchbar in { $seconds } Sekunden: { $points } Punkte in weniger Zeit, als Hinsehen dauert.
+summary-short = Nur { $seconds } Sekunden für { $points } Punkte: weniger Zeit, als Hinsehen dauert.
+summary-short-usual = Meist dauern sie { $seconds } Sekunden.
 summary-hurried = { $points ->
     [one] Ein Punkt wurde
    *[other] { $points } Punkte wurden
@@ -380,10 +383,7 @@ verify-revoked-key = Zeile { $line }, Eintrag { $record }: unterschrieben von Ge
     .hint = Verlass dich nicht darauf: Vielleicht benutzt jemand ein verlorenes Gerät.
 verify-malformed = Zeile { $line }, Eintrag { $record }: sagt etwas, das ein Eintrag der Art „{ $kind }“ nicht sagen kann ({ $why }).
     .hint = Verlass dich nicht darauf. Das Programm des Verfassers kann fehlerhaft sein.
-verify-missing-record = Gerät { $device }: { $from ->
-    [one] Eintrag { $from }
-   *[other] Eintrag { $from }
-  } bis { $to } seiner Kette zu dieser Maschine fehlt in der Datei.
+verify-missing-record = Gerät { $device }: Von seiner Kette zu dieser Maschine fehlt in der Datei, was von Eintrag { $from } bis Eintrag { $to } liegt.
     .hint = Bitte den Absender um die ganze Datei: Etwas wurde weggelassen.
 verify-broken-chain = Zeile { $line }, Eintrag { $record }: folgt nicht auf den Eintrag davor.
     .hint = Ein Eintrag wurde an die Stelle eines anderen gesetzt. Bitte den Besitzer von Gerät { $device } um die ganze Datei.
@@ -427,7 +427,11 @@ fault-no-such-language = Es gibt keine Sprache „{ $language }“.
     .hint = Wähl eine der gezeigten Sprachen.
 fault-answer-missing = Es wurde keine Antwort gegeben.
     .hint = Wähl, was du siehst, oder gib den Wert ein.
-fault-answer-kind = Der Punkt „{ $point }“ verlangt als Antwort: { $what }.
+fault-answer-kind = Der Punkt „{ $point }“ verlangt als Antwort { $what ->
+    [torque] das Anziehen, mit einem Werkzeug
+    [value] einen Wert mit Einheit
+   *[words] eine seiner eigenen Antworten
+  }.
     .hint = Ein Messpunkt nimmt einen Wert mit Einheit; jeder andere eine seiner eigenen Antworten.
 fault-unit = Die Einheit passt nicht: { $why }
     .hint = Gib den Wert in einer der gezeigten Einheiten an.
@@ -486,7 +490,15 @@ fault-repack-interval = Die Zeit zwischen zwei Packterminen ist 1 bis { $most } 
     .hint = Gib die Tage ein, die im Handbuch des Rettungsschirms stehen.
 fault-repack-in-future = Das Packdatum liegt in der Zukunft.
     .hint = Gib das Datum vom Packnachweis ein.
-fault-limit-end-missing = Dem Grenzwert fehlt ein Ende: { $end }.
+fault-limit-negative = Das { $end ->
+    [low] untere
+   *[high] obere
+  } Ende des Grenzwerts liegt unter null.
+    .hint = Gib 0 oder mehr ein.
+fault-limit-end-missing = Das { $end ->
+    [low] untere
+   *[high] obere
+  } Ende des Grenzwerts fehlt.
     .hint = Gib es so ein, wie es im Handbuch steht.
 fault-limit-crossed = Das untere Ende liegt über dem oberen.
     .hint = Vertausch die beiden, oder sieh nach, ob eine Einheit falsch ist.
@@ -616,3 +628,12 @@ fault-call-unknown = Dieser Aufruf ist nicht lesbar: { $why }
     .hint = Bildschirm und Programm sind vielleicht verschiedene Versionen: Lade die Seite neu.
 fault-address = Die Adresse { $address } ist nicht nutzbar: { $why }
     .hint = Wähl mit --port einen anderen Port, oder 0 für irgendeinen.
+
+## Why a value is unconfirmed, as data sheets say it most often
+
+why-common-practice-no-source = gängige Praxis, keine Quelle
+why-the-maker-s-manual-gives-it-no-common-figure = das Handbuch des Herstellers nennt ihn: keine gängige Zahl
+why-the-propeller-maker-s-manual-gives-it-no-common-figure = das Handbuch des Propellerherstellers nennt ihn: keine gängige Zahl
+why-depends-on-the-propeller-and-the-gear-ratio-no-common-figure = hängt von Propeller und Übersetzung ab: keine gängige Zahl
+why-depends-on-the-battery-and-the-propeller-no-common-figure = hängt von Akku und Propeller ab: keine gängige Zahl
+why-compare-with-a-new-spring-no-common-figure = mit einer neuen Feder vergleichen: keine gängige Zahl
