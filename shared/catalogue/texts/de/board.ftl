@@ -107,3 +107,36 @@ wall-prepared-none = Nichts, was du vorbereitet hast, wartet auf eine Unterschri
 wall-take-back = Zurücknehmen
 wall-draft-deferral = { $machine }: { $title } darf warten
 wall-draft-publication = { $title }, Version { $version }
+
+## What the records tell
+
+wall-lives = Wie lange Teile halten
+wall-lives-what = Alle Kontrollen an allen Maschinen der Schule, zusammengenommen. Es sind wenige, und sie sind kein Handbuch: Die Intervalle des Herstellers gelten, bis jemand sie verkürzt.
+wall-worth = Was die Punkte wert sind
+wall-looking = Wie Menschen hinsehen
+
+## What the server refuses
+
+wall-fault-code-gone = Dieser Code wurde nicht rechtzeitig bestätigt.
+wall-fault-code-gone-hint = Fordere einen neuen Code an.
+wall-fault-no-device = Mit einem Kennwort darfst du nur ansehen.
+wall-fault-no-device-hint = Melde dich mit deinem eigenen Gerät an: Was du hier vorbereitest, unterschreibst du dort.
+wall-fault-not-a-member = Dieses Gerät ist heute kein Mitglied.
+wall-fault-not-a-member-hint = Bitte die Schule, dieses Gerät aufzunehmen.
+wall-fault-not-instructor = Nur ein Fluglehrer bereitet hier etwas vor.
+wall-fault-not-instructor-hint = Bitte einen Fluglehrer, oder sieh dir die Tafel weiter an.
+wall-fault-not-yours = Das hat jemand anders vorbereitet.
+wall-fault-not-yours-hint = Nur wer etwas vorbereitet hat, nimmt es zurück.
+wall-fault-other-page = Diese Anfrage kam nicht von der eigenen Seite der Tafel.
+wall-fault-other-page-hint = Öffne die Tafel unter der eigenen Adresse des Servers und versuch es dort noch einmal.
+wall-fault-passphrase-off = Diese Tafel hat kein Kennwort.
+wall-fault-passphrase-off-hint = Melde dich mit deinem Gerät an.
+wall-fault-passphrase-too-often = Zu viele falsche Kennwörter. Warte { $minutes ->
+    [one] eine Minute
+   *[other] { $minutes } Minuten
+  }.
+wall-fault-passphrase-too-often-hint = Oder melde dich mit deinem Gerät an: Das geht weiterhin.
+wall-fault-passphrase-wrong = Das ist nicht das Kennwort.
+wall-fault-passphrase-wrong-hint = Versuch es noch einmal, oder melde dich mit deinem Gerät an.
+wall-fault-signed-out = Auf dieser Seite ist niemand angemeldet.
+wall-fault-signed-out-hint = Melde dich mit deinem Gerät an.
