@@ -20,7 +20,8 @@ help-defect = Ce qui est ouvert sur une machine : liste, remise en état, ou r
 help-defect-list = Liste de ce qui est ouvert : défauts, et ce qui est à surveiller
 help-defect-rectify = Signer que ce qui était ouvert à un point a été remis en état
 help-defect-defer = Signer qu’un défaut peut attendre, dans des limites et sous condition
-help-flight = Noter le temps en service après l’atterrissage
+help-flight = Préparer un vol avant le décollage, et noter son temps après l’atterrissage
+help-flight-prepare = Calculer charge, essence, air et vent ; signé avec votre prochaine signature (code 1 : interdite de vol)
 help-flight-log = Noter heures, vols et réservoirs, ou la lecture de l’horamètre ; signé avec votre prochaine signature
 help-flight-undo = Annuler la dernière saisie de temps, tant que personne ne l’a signée
 help-due = Ce qui arrive à échéance par heures, vols, réservoirs ou jours
@@ -28,6 +29,7 @@ help-due-list = Liste des échéances d’une machine, la plus proche d’abord
 help-due-keep = Suivre une échéance qui revient, ou la changer (signé)
 help-due-done = Signer que c’est fait : maintenant, ou quand vous le dites
 help-due-end = Signer que ce n’est plus suivi
+help-trend = Ce que font les grandeurs d’une machine au fil de son temps en service, et quand elles atteignent leurs limites
 help-job = Intervention sur une machine : de ce que vous avez fait à la liste qui s’ensuit
 help-job-choices = Liste des interventions possibles sur une machine
 help-job-plan = Montrer ce qu’impliquent des interventions : ce qui se dépose et se repose dans quel ordre, ce qu’il faut remplacer, ce qui s’ensuit
@@ -46,6 +48,11 @@ help-component = Composants qui ont leur propre temps en service
 help-component-fit = Monter un composant nouveau ici, avec le temps qu’il apporte (signé)
 help-component-move = Déposer un composant d’une machine et le monter sur une autre (signé)
 help-component-off = Déposer un composant d’une machine (signé)
+help-fleet = Ce que disent ensemble tous les examens d’ici : combien durent les composants, comment chacun regarde, ce que valent les points
+help-fleet-parts = Liste des composants dont la vie peut être dite
+help-fleet-life = Dire combien durent les composants d’un type, et tous les combien les examiner
+help-fleet-looking = Dire comment chacun regarde, à côté des autres aux mêmes points
+help-fleet-lists = Dire ce que valent les points des listes, pour leur auteur
 help-person = Autres personnes qui signent dans ce dossier de données
 help-person-add = Ajouter une autre personne, avec sa propre clé et son propre code PIN
 help-person-list = Liste des autres personnes
@@ -82,7 +89,8 @@ help-label = Écrire une étiquette à coller sur une machine, en PDF ; son co
 help-csv = Écrire tout ce qui concerne une machine dans un tableau (CSV)
 help-calendar = Écrire les échéances d’une machine dans un fichier de calendrier (iCalendar)
 help-export = Écrire les enregistrements d’une machine dans un fichier que n’importe qui peut vérifier
-help-import = Importer les enregistrements d’un fichier (code 1 : une ligne n’a pas été acceptée)
+help-import = Importer les enregistrements d’un fichier (code 1 : une ligne n’a pas été acceptée), ou un relevé moteur
+help-import-readings = Importer les valeurs d’un relevé moteur de températures et de régimes (CSV), signé
 help-verify = Vérifier des fichiers d’enregistrements avec ces seuls fichiers (code 1 : quelque chose ne va pas)
 help-serve-ui = Montrer les écrans dans un navigateur sur cet ordinateur
 help-server = Servir une école : échanger les enregistrements de ses membres, montrer son tableau (jusqu’à l’arrêt)
@@ -111,6 +119,14 @@ help-arg-flights = Vols
 help-arg-reserve-repacked = La date inscrite sur la fiche de pliage du secours, comme 2026-04-30
 help-arg-repack-every = Jours jusqu’au prochain repliage, d’après le manuel du secours ; 180 tant que vous n’en dites rien
 help-arg-without-reserve = Aucun secours n’est monté
+help-arg-weight = Ce qu’elle pèse telle qu’elle vole, voile et secours compris, sans essence, comme "34 kg"
+help-arg-wing-least = Le minimum que la voile doit porter avec moteur, poids total volant, comme "95 kg"
+help-arg-wing-most = Le maximum qu’elle peut porter avec moteur
+help-arg-wing-free-least = Le minimum qu’elle doit porter sans moteur, si son constructeur donne les deux
+help-arg-wing-free-most = Le maximum qu’elle peut porter sans moteur
+help-arg-wing-document = Le manuel de la voile et son édition, sans quoi sa plage de poids est non confirmée
+help-arg-wing-page = La page
+help-arg-without-wing-range = On ne sait pas ce que la voile peut porter
 help-arg-serial = Un élément et son numéro de série, comme propeller=1234 ; peut être donné plusieurs fois
 help-arg-note = Autre chose à savoir
 help-arg-record = L’empreinte de l’enregistrement, ou son début
@@ -125,6 +141,9 @@ help-arg-did = Ce qui a été fait ; « job choices » nomme les intervent
 help-arg-ran = Heures tournées depuis la dernière saisie
 help-arg-flown = Vols depuis la dernière saisie
 help-arg-tank = Un réservoir d’essence a été consommé ; peut être donné plusieurs fois
+help-arg-burned = Essence consommée pendant ces heures, avec son unité, comme "3.2 L" ou "0.8 gal_us"
+help-arg-plan = Le plan en JSON, - pour l’entrée standard ; sans lui, on vous montre ce qui est connu, en JSON, pour commencer
+help-arg-check = Dire seulement ce qui s’ensuivrait ; ne rien garder
 help-arg-reading = La lecture de l’horamètre, à la place des heures tournées
 help-arg-title = Ce qu’il y a à faire ; le titre d’une échéance suivie change celle-là
 help-arg-item = Ce qui est suivi : son titre ou son identifiant, ou le début de l’un ou de l’autre
@@ -158,6 +177,9 @@ help-arg-clicks = Déclics depuis le dernier étalonnage
 help-arg-dropped = Il est tombé ou a été forcé depuis
 help-arg-part = Quel élément de la machine c’est ; « machine engines » les nomme
 help-arg-component = Le nom du composant, son numéro de série ou son identifiant
+help-arg-component-type = Le type de composant, comme exhaust ; « fleet parts » en donne la liste
+help-arg-chance = Le risque accepté d’une défaillance inaperçue entre deux examens ; celui de l’école, sinon 0.02
+help-arg-in-force = L’intervalle en vigueur, en heures moteur ; celui de l’école tant que vous n’en dites rien
 help-arg-component-name = Le nom que vous donnez au composant
 help-arg-serial-number = Son numéro de série
 help-arg-own-hours = Heures qu’il a déjà tournées
@@ -165,6 +187,9 @@ help-arg-own-flights = Vols qu’il a déjà faits
 help-arg-other-machine = La machine sur laquelle il est monté
 help-arg-document = Le manuel et son édition
 help-arg-page = La page
+help-arg-measure = L’identifiant ou le nom de la grandeur, ou le début de l’un ou de l’autre ; sans cela, toutes
+help-arg-plot = La tracer dans ce fichier au lieu de la dire : SVG ou PNG, selon la fin du nom
+help-arg-dark = Tracer en clair sur fond sombre
 help-arg-to = Le fichier à écrire ; - pour la sortie standard
 help-arg-paper = Le format du papier
 help-arg-bundles = Fichiers d’enregistrements ; - pour l’entrée standard
@@ -173,6 +198,13 @@ help-arg-computation = Lequel ; un nom inconnu en donne la liste
 help-arg-demo-school = Fonder l’école inventée dans ce dossier de données (signé)
 help-arg-all = Écrire tout ce dossier de données dans ce fichier ; - pour la sortie standard
 help-arg-brought = Un fichier d’enregistrements ; - pour l’entrée standard
+help-arg-log = Le relevé en CSV, avec une ligne d’en-têtes ; - pour l’entrée standard
+help-arg-mapping = Comment lire ses colonnes : du JSON, ou le fichier qui le contient ; « --dry-run --json » montre ce qui servirait
+help-arg-then-hours = Les heures moteur de la machine au moment du relevé ; celles de maintenant, tant que vous n’en dites rien
+help-arg-on = Le jour du relevé, comme 2026-04-30 ; celui que dit le fichier, sinon aujourd’hui, tant que vous n’en dites rien
+help-arg-outside = La température extérieure, comme "12 Cel" ; celle que dit le fichier, tant que vous n’en dites rien
+help-arg-yes = Lire comme montré sans nouvelle question : vous l’avez regardé
+help-arg-dry-run = Montrer comment il serait lu et ce qu’il dit ; ne rien signer
 help-arg-put-away = Ranger cette ligne, après l’avoir examinée
 help-arg-code = Le texte de l’autre appareil, ou @FILE qui le contient ; @- pour l’entrée standard
 help-arg-board-code = Le texte du code du tableau, ou @FILE qui le contient ; @- pour l’entrée standard
@@ -306,9 +338,19 @@ cli-put-aside = Mis de côté : { $list }, { $done ->
 cli-logged = Noté ; cela compte aussitôt.
 cli-log-undone = La dernière saisie est annulée.
 cli-waiting = { $entries ->
-    [one] { $entries } saisie de temps attend
-   *[other] { $entries } saisies de temps attendent
+    [one] { $entries } saisie attend
+   *[other] { $entries } saisies attendent
   } la prochaine signature.
+cli-flight-kept = gardé ; cela compte aussitôt, et votre prochaine signature le signe.
+cli-flight-judged = ce qui s’ensuivrait. Rien n’est gardé.
+cli-flight-known = rien n’est calculé aujourd’hui. Ceci vaut peut-être encore ; changez-le, et redonnez-le avec --file.
+cli-flight-today = voici ce qui a été calculé aujourd’hui. Changez-le, et redonnez-le avec --file.
+cli-flight-example = Tout ce qu’un plan peut contenir ; omettez ce que vous ne demandez pas :
+cli-flight-pour = Huile pour ce mélange : { $oil }
+cli-weights = Poids :
+cli-weight = Elle pèse { $weight } telle qu’elle vole, sans essence.
+cli-wing-range = Avec moteur, sa voile peut porter de { $low } à { $high }, poids total volant.
+cli-wing-range-free = Sans moteur, de { $low } à { $high }.
 cli-nothing-due = Aucune échéance n’est suivie. « due keep » en ajoute une.
 cli-due-later = plus tard
 cli-due-soon = bientôt
@@ -317,6 +359,22 @@ cli-due-over = échu
 cli-due-kept = Suivi et signé.
 cli-due-done = Fait et signé ; on compte à partir de là.
 cli-due-ended = Signé : ce n’est plus suivi.
+cli-trend-nothing = Aucune de ses grandeurs n’a encore de mesure. Faites-en le tour, intervenez-y, ou importez les valeurs d’un relevé moteur (« import readings »).
+cli-trend-row = { $title } ({ $id }), { $n ->
+    [one] { $n } mesure
+   *[other] { $n } mesures
+  }{ $drifts ->
+    [yes] : agissez
+   *[no] {""}
+  }
+cli-trend-band = Sa plage :
+cli-trend-readings = Mesures :
+cli-trend-reading = { $hours } h : { $words }{ $far ->
+    [yes] , loin de la ligne
+   *[no] {""}
+  }
+cli-trend-marks = Ce qui a été fait :
+cli-trend-mark = { $hours } h : { $words }
 cli-nothing-open = Rien n’est ouvert.
 cli-deferred = Peut attendre, signé.
 
@@ -362,6 +420,50 @@ cli-component-off = {" "}(déposé)
 cli-component-fitted = Monté et signé.
 cli-component-moved = Déposé, monté sur l’autre machine, et signé.
 cli-component-taken-off = Déposé et signé.
+
+## The fleet
+
+cli-fleet-nothing = Il n’y a encore ici aucun examen d’un composant. Faites le tour d’une machine et signez, ou importez des enregistrements.
+cli-fleet-nobody = Personne n’a encore signé d’inspection ici, ou vous n’avez pas à voir comment les autres regardent : sur les machines d’une école, ses instructeurs voient tout le monde, et chacun se voit soi-même.
+cli-fleet-part = { $part } [{ $id }] : { $machines ->
+    [one] { $machines } machine
+   *[other] { $machines } machines
+  }, { $lives ->
+    [one] { $lives } vie
+   *[other] { $lives } vies
+  }, { $failed ->
+    [0] aucune achevée hors service
+    [one] { $failed } achevée hors service
+   *[other] { $failed } achevées hors service
+  }
+cli-fleet-steps = Encore en état, sans forme de vie supposée (intervalle à 95 %) :
+cli-fleet-step = à partir de { $hours } h : { $share } % ({ $low } à { $high })
+cli-fleet-fitted = Encore en état, selon la courbe ajustée (intervalle à 95 %) :
+cli-fleet-at = à { $hours } h : { $share } % ({ $low } à { $high })
+cli-fleet-intervals = Comment les intervalles ont été faits :
+cli-fleet-person = { $name }{ $you ->
+    [yes] {" "}(vous)
+   *[no] {""}
+  } : { $inspections ->
+    [one] { $inspections } inspection
+   *[other] { $inspections } inspections
+  }, { $looks ->
+    [one] { $looks } examen
+   *[other] { $looks } examens
+  } à des points que d’autres examinent aussi
+cli-fleet-seconds = Temps médian sur un point : { $own } s{ $beside ->
+    [yes] , les autres { $others } s
+   *[no] {""}
+  }
+cli-fleet-hurried = À la hâte : { $own } %{ $beside ->
+    [yes] , les autres { $others } %
+   *[no] {""}
+  }
+cli-fleet-found = Constats en 100 examens : { $own }{ $beside ->
+    [yes] , les autres { $others }
+   *[no] {""}
+  }
+cli-fleet-hurried-points = Le plus souvent à la hâte : { $points }
 
 ## The school
 
@@ -455,6 +557,30 @@ cli-rebuilt = Déduit à nouveau : { $machines ->
   }.
 cli-compute-example = Donnez du JSON en entrée standard, par exemple : { $example }
 
+## Engine logs
+
+cli-log = { $name } est lu ainsi :
+cli-log-marks = entre les champs { $separator }, devant les décimales { $decimal }
+cli-log-tab = une tabulation
+cli-log-semicolon = un point-virgule
+cli-log-comma = une virgule
+cli-log-point = un point
+cli-log-time = « { $column } » : temps, sous la forme { $form }
+cli-log-column = « { $column } » : { $channel }, en { $unit }
+cli-log-unused = non lues : { $columns }
+cli-log-remembered = Un fichier avec les mêmes en-têtes a déjà été lu ainsi.
+cli-log-rows = { $rows ->
+    [one] { $rows } ligne a été lue
+   *[other] { $rows } lignes ont été lues
+  }, { $lasts } en tout. Ce qu’elles disent :
+cli-log-unread = Dans { $rows ->
+    [one] { $rows } ligne
+   *[other] { $rows } lignes
+  }, quelque chose n’a pas pu être lu ; le premier cas : { $first }
+cli-log-windows-1252 = Le fichier n’est pas en UTF-8. Il a été lu en Windows-1252 : voyez si les en-têtes sont justes.
+cli-prompt-log = Est-ce bien ainsi ? (y : oui, n : non) >
+cli-log-taken = Les valeurs du relevé sont importées et signées :
+
 ## Faults: what went wrong, and what to do
 
 fault-no-data-folder = Ce système ne nomme aucun dossier pour vos données.
@@ -473,6 +599,10 @@ fault-answer-unreadable = La réponse à « { $point } » est illisible : 
     .hint = Donnez l’identifiant de la réponse, ou {"{"} "value": 4, "unit": "L" {"}"} ; avec une note, {"{"} "answer": "…", "note": "…" {"}"} ; un assemblage serré, {"{"} "tool": "…", "eighths": [1, 1, 1, 1] {"}"}.
 fault-not-agreed = Aucun accord n’a été donné : rien n’a été signé.
     .hint = Comparez ou lisez d’abord ; relancez ensuite et répondez y. Avec --json, donnez le code lui-même, ou --agreed.
+fault-log-not-confirmed = Personne n’a confirmé comment ce relevé est lu : rien n’a été signé.
+    .hint = Regardez ce que montre --dry-run. Si c’est juste, relancez et répondez y, ou donnez --yes ; sinon, donnez --mapping.
+fault-log-mapping-unread = La lecture des colonnes (--mapping) est illisible : { $why }
+    .hint = Prenez ce que « --dry-run --json » montre sous "mapping", et changez-le.
 fault-school-other = L’école à cette adresse est « { $name } » avec le code { $code }, pas { $given }.
     .hint = Redemandez à l’école son adresse et son code.
 fault-server-no-school = Ce serveur n’a pas encore d’école.
