@@ -34,7 +34,7 @@ life-too-few = Trop peu pour conclure : { $has ->
    *[other] encore { $more }.
   }
 life-nothing-failed = Trop peu pour conclure : { $has ->
-    [one] le seul qui ait été vu n’a
+    [one] le seul qui ait été vu n’a pas
    *[other] sur les { $has } qui ont été vus, aucun n’a
   } encore été trouvé hors service. Combien de temps ils durent ne se montre que quand certains défaillent.
 life-any-spread = Trop peu pour conclure : ces constats conviendraient à des vies presque toutes pareilles comme à des vies qui diffèrent sans fin. Il faut des défaillances trouvées à d’autres âges, et des examens plus rapprochés.
@@ -65,8 +65,8 @@ life-few = Cela ne repose que sur { $failed } défaillances. Une de plus peut y 
 life-put-right = Remis en état compte comme neuf, qu’il ait été réparé ou remplacé.
 life-unregistered = Un composant que personne n’a inscrit a l’âge de sa machine.
 life-came-old = { $n ->
-    [one] Un composant n’a été vu ici qu’après plus de 10 h, et est tenu pour en ordre
-   *[other] { $n } composants n’ont été vus ici qu’après plus de 10 h, et sont tenus pour en ordre
+    [one] Un composant a été vu ici pour la première fois après plus de 10 h, et tenu pour en ordre
+   *[other] { $n } composants ont été vus ici pour la première fois après plus de 10 h, et tenus pour en ordre
   } jusque-là. Manquent ceux, semblables, qui ont défailli avant que quelqu’un ici les examine : les défaillances précoces sont peut-être plus fréquentes que cela ne le montre.
 life-never-ran = { $n ->
     [one] Un a été trouvé hors service avant d’avoir tourné. Ce n’est pas de l’usure, et il n’est pas compté.
