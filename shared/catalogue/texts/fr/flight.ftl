@@ -23,8 +23,8 @@ reason-mix = Le réservoir est à { $ratio }:1 ; il faut { $wanted }:1.
 reason-mix-add = Il reste { $oil } d’huile à verser dans le réservoir, pour { $wanted }:1.
 clears-mix-add = Versez-la, secouez le réservoir, et dites qu’elle y est.
 reason-mix-lean = { $ratio ->
-    [none] Il n’y a pas d’huile dans l’essence, et il faut { $wanted }:1 : il manque { $oil }.
-   *[other] Trop peu d’huile : le réservoir est à { $ratio }:1, et il faut { $wanted }:1. Il manque { $oil }.
+    [none] Il n’y a pas d’huile dans l’essence, et il faut { $wanted }:1 : il manque { $oil } d’huile.
+   *[other] Trop peu d’huile : le réservoir est à { $ratio }:1, et il faut { $wanted }:1. Il en manque { $oil }.
   }
 clears-mix-lean = Ajoutez l’huile qui manque avant que le moteur tourne, secouez le réservoir, et dites combien vous en avez versé en tout.
 reason-mix-rich = Trop d’huile : le réservoir est à { $ratio }:1, et il faut { $wanted }:1. { $petrol } d’essence sans huile l’y ramèneraient.
@@ -43,10 +43,10 @@ reason-fuel-perhaps = L’essence tient de { $low } à { $high }, réserve gard�
 reason-fuel-short = L’essence tient { $high } au plus, réserve gardée, et le vol doit durer { $time }.
 clears-fuel = Prenez plus d’essence, ou volez moins loin.
 reason-fuel-unknown = Trop peu pour dire combien de temps tient l’essence : { $has ->
-    [0] aucun vol n’a
-    [one] un seul vol a
-   *[other] { $has } vols ont
-  } sa consommation notée, et il en faut { $needs }.
+    [0] aucun vol n’a sa consommation notée
+    [one] un seul vol a sa consommation notée
+   *[other] { $has } vols ont leur consommation notée
+  }, et il en faut { $needs }.
 clears-fuel-unknown = Notez l’essence que consomme chaque vol. D’ici là, surveillez le réservoir en vol, et posez-vous avec une large marge d’essence.
 fact-fuel-burn = { $flights } vols ont consommé de { $low } à { $high } : le moins et le plus, car ils sont trop peu pour en dire la dispersion.
 fact-fuel-burn-predicted = D’après { $flights } vols, le prochain consomme de { $low } à { $high }, neuf fois sur dix.
@@ -105,14 +105,14 @@ clears-wind-no-limit = Fixez-en une avant que le vent se lève : un vent moyen
 fact-wind-limits = { $whose ->
     [school] Limites de l’école
    *[own] Vos propres limites
-  } : vent moyen { $mean ->
-    [none] non fixé
+  }. Vent moyen : { $mean ->
+    [none] aucune
    *[other] { $mean }
-  }, rafales { $gust ->
-    [none] non fixé
+  } ; rafales : { $gust ->
+    [none] aucune
    *[other] { $gust }
-  }, rafale sur vent moyen { $factor ->
-    [none] non fixé
+  } ; rafale sur vent moyen : { $factor ->
+    [none] aucune
    *[other] { $factor }
   }.
 
@@ -245,13 +245,13 @@ says-flight-air-setting = Air : altimètre calé à { $setting } à { $elevati
 says-flight-wind = Vent : { $mean }, rafales { $gust ->
     [none] non mesurées
    *[other] { $gust }
-  } ; limites propres : vent moyen { $mean-limit ->
+  }. Limites propres, vent moyen : { $mean-limit ->
     [none] aucune
    *[other] { $mean-limit }
-  }, rafales { $gust-limit ->
+  } ; rafales : { $gust-limit ->
     [none] aucune
    *[other] { $gust-limit }
-  }, rafale sur vent moyen { $factor-limit ->
+  } ; rafale sur vent moyen : { $factor-limit ->
     [none] aucune
    *[other] { $factor-limit }
   }.
