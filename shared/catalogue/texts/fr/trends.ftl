@@ -8,7 +8,7 @@ trend-eighths = { $n ->
    *[other] { $n } huitièmes de tour
   }
 trend-point = { $value }, { $day }
-trend-point-standard = { $value } par jour standard, { $raw } à l’instrument, { $day }
+trend-point-standard = { $value } ramené au jour standard, { $raw } à l’instrument, { $day }
 
 ## Too little to say
 
@@ -43,7 +43,7 @@ trend-goes-slightly = { $way ->
     [toward] , vers sa limite
     [away] , en s’éloignant de sa limite
    *[nowhere] {""}
-  }, mais en 100 heures moteur, de moins que ses mesures ne peuvent montrer.
+  }, mais de moins, en 100 heures moteur, que ses mesures ne peuvent montrer.
 trend-grade-goes = D’un examen à l’autre, { $way ->
     [rising] cela empire
    *[falling] cela s’améliore
@@ -58,11 +58,11 @@ trend-grade-neither = Pas de tendance en { $n } examens : le hasard seul donne
 trend-reaches = À ce rythme, la limite, { $limit }, est atteinte au plus tôt à { $low } heures moteur{ $left ->
     [0] : c’est maintenant
    *[other] : dans { $left } h
-  }. Agissez d’après ce chiffre. Le milieu de la ligne y arrive à { $at }, la plus plate qu’elle puisse être, à { $high }. L’usure vient souvent plus vite qu’une ligne droite.
+  }. Agissez d’après ce chiffre. Le milieu de la ligne y arrive à { $at } h, la plus plate possible à { $high } h. L’usure vient souvent plus vite qu’une ligne droite.
 trend-reaches-or-never = À ce rythme, la limite, { $limit }, est atteinte au plus tôt à { $low } heures moteur{ $left ->
     [0] : c’est maintenant
    *[other] : dans { $left } h
-  }. Agissez d’après ce chiffre. Le milieu de la ligne y arrive à { $at }, la plus plate qu’elle puisse être, peut-être jamais. L’usure vient souvent plus vite qu’une ligne droite.
+  }. Agissez d’après ce chiffre. Le milieu de la ligne y arrive à { $at } h, la plus plate possible jamais. L’usure vient souvent plus vite qu’une ligne droite.
 trend-there = La ligne a atteint la limite, { $limit } : agissez maintenant.
 trend-past = La dernière mesure, { $value }, est { $of ->
     [limit] au-delà de la limite
