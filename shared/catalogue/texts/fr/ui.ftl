@@ -1008,8 +1008,8 @@ fleet-counts = { $failed ->
     [one] Un trouvé hors service
    *[other] { $failed } trouvés hors service
   }, sur { $lives ->
-    [one] un seul
-   *[other] { $lives }
+    [one] une vie
+   *[other] { $lives } vies
   }, { $machines ->
     [one] une machine
    *[other] { $machines } machines
