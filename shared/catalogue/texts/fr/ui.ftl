@@ -1057,7 +1057,8 @@ worth-title = Ce que valent les points
 worth-none = Aucun tour n’est encore signé.
 worth-sort-often = Souvent un constat ({ $count })
 worth-sort-never = Jamais de constat ({ $count })
-worth-sort-plain = Tous les autres ({ $count })
+worth-sort-plain = Un constat de temps à autre ({ $count })
+worth-sort-few = Trop peu examinés pour conclure ({ $count })
 worth-scale = Chaque ligne va de zéro à { $most } examens sur 100 : le trait est la part avec constat, la barre sa marge de doute.
 worth-counts = { $looks ->
     [one] { $looks } examen
