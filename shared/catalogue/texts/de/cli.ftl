@@ -20,7 +20,8 @@ help-defect = Was an einer Maschine offen ist: auflisten, beheben oder warten la
 help-defect-list = Auflisten, was offen ist: Mängel, und was zu beobachten ist
 help-defect-rectify = Unterschreiben, dass behoben ist, was an einem Punkt offen war
 help-defect-defer = Unterschreiben, dass ein Mangel warten darf, in Grenzen und unter einer Bedingung
-help-flight = Nach der Landung die Betriebszeit eintragen
+help-flight = Vor dem Start einen Flug vorbereiten, nach der Landung die Betriebszeit eintragen
+help-flight-prepare = Last, Kraftstoff, Luft und Wind berechnen; unterschrieben wird mit deiner nächsten Unterschrift (Exit-Code 1: gesperrt)
 help-flight-log = Stunden, Flüge und Tankfüllungen eintragen, oder den Stand des Stundenzählers; unterschrieben wird mit deiner nächsten Unterschrift
 help-flight-undo = Die zuletzt eingetragene Zeit zurücknehmen, solange sie niemand unterschrieben hat
 help-due = Was nach Stunden, Flügen, Tankfüllungen oder Tagen fällig wird
@@ -28,6 +29,7 @@ help-due-list = Auflisten, was an einer Maschine fällig wird, das Nächste zuer
 help-due-keep = Etwas führen, das immer wieder fällig wird, oder es ändern (unterschrieben)
 help-due-done = Unterschreiben, dass es getan wurde: jetzt, oder wann du sagst
 help-due-end = Unterschreiben, dass es nicht mehr geführt wird
+help-trend = Wie sich die Messgrößen einer Maschine über die Betriebszeit verhalten, und wann sie ihre Grenzwerte erreichen
 help-job = Arbeit an einer Maschine: von dem, was du gemacht hast, zur Liste, die daraus folgt
 help-job-choices = Die Arbeiten auflisten, die an einer Maschine möglich sind
 help-job-plan = Zeigen, was Arbeiten bedeuten: was in welcher Reihenfolge abgeht und drankommt, was zu erneuern ist, was folgt
@@ -46,6 +48,11 @@ help-component = Komponenten mit eigener Betriebszeit
 help-component-fit = Eine Komponente anbauen, die hier neu ist, mit der Zeit, die sie mitbringt (unterschrieben)
 help-component-move = Eine Komponente von einer Maschine abbauen und an eine andere anbauen (unterschrieben)
 help-component-off = Eine Komponente von einer Maschine abbauen (unterschrieben)
+help-fleet = Was alle Kontrollen hier zusammen sagen: wie lange Teile halten, wie Menschen hinsehen, was Punkte wert sind
+help-fleet-parts = Die Komponenten auflisten, zu deren Lebensdauer sich etwas sagen lässt
+help-fleet-life = Sagen, wie lange Komponenten eines Typs halten und wie oft sie anzusehen sind
+help-fleet-looking = Sagen, wie Menschen hinsehen, jeder neben den anderen an denselben Punkten
+help-fleet-lists = Sagen, was die Punkte der Listen wert sind, für deren Verfasser
 help-person = Andere Personen, die in diesem Datenordner unterschreiben
 help-person-add = Eine weitere Person hinzufügen, mit eigenem Schlüssel und eigener PIN
 help-person-list = Die anderen Personen auflisten
@@ -82,7 +89,8 @@ help-label = Einen Aufkleber für eine Maschine schreiben, als PDF; sein Code ö
 help-csv = Alles von einer Maschine als Tabelle schreiben (CSV)
 help-calendar = Was an einer Maschine fällig wird, als Kalenderdatei schreiben (iCalendar)
 help-export = Die Einträge einer Maschine in eine Datei schreiben, die jeder prüfen kann
-help-import = Die Einträge einer Datei einlesen (Exit-Code 1: eine Zeile wurde nicht angenommen)
+help-import = Die Einträge einer Datei einlesen (Exit-Code 1: eine Zeile wurde nicht angenommen), oder ein Motorlog
+help-import-readings = Die Werte eines Motorlogs mit Temperaturen und Drehzahlen einlesen (CSV), unterschrieben
 help-verify = Dateien mit Einträgen prüfen, mit nichts als den Dateien (Exit-Code 1: etwas stimmt nicht)
 help-serve-ui = Die Bildschirme in einem Browser auf diesem Rechner zeigen
 help-server = Eine Schule bedienen: die Einträge der Mitglieder austauschen, ihre Tafel zeigen (bis er angehalten wird)
@@ -111,6 +119,14 @@ help-arg-flights = Flüge
 help-arg-reserve-repacked = Das Datum auf dem Packnachweis des Rettungsschirms, wie 2026-04-30
 help-arg-repack-every = Tage bis zum nächsten Packen, wie im Handbuch des Rettungsschirms; 180, bis du etwas sagst
 help-arg-without-reserve = Es ist kein Rettungsschirm verbaut
+help-arg-weight = Was sie flugfertig wiegt, mit Schirm und Rettungsschirm, ohne Kraftstoff, wie "34 kg"
+help-arg-wing-least = Startgewicht, das der Schirm mit Motor mindestens tragen muss, wie "95 kg"
+help-arg-wing-most = Startgewicht, das er mit Motor höchstens tragen darf
+help-arg-wing-free-least = Was er ohne Motor mindestens tragen muss, wo sein Hersteller beides nennt
+help-arg-wing-free-most = Was er ohne Motor höchstens tragen darf
+help-arg-wing-document = Das Handbuch des Schirms und seine Ausgabe; ohne sie ist der Gewichtsbereich unbestätigt
+help-arg-wing-page = Die Seite
+help-arg-without-wing-range = Was der Schirm tragen darf, ist nicht bekannt
 help-arg-serial = Ein Teil und seine Seriennummer, wie propeller=1234; darf mehrmals angegeben werden
 help-arg-note = Was sonst wissenswert ist
 help-arg-record = Die Prüfsumme des Eintrags, oder ihr Anfang
@@ -125,6 +141,9 @@ help-arg-did = Was getan wurde; „job choices“ nennt die Arbeiten; mehrere si
 help-arg-ran = Gelaufene Stunden seit der letzten Eingabe
 help-arg-flown = Flüge seit der letzten Eingabe
 help-arg-tank = Eine Tankfüllung wurde verbraucht; darf mehrmals angegeben werden
+help-arg-burned = Kraftstoff, den diese Stunden verbrauchten, mit Einheit, wie "3.2 L" oder "0.8 gal_us"
+help-arg-plan = Der Plan als JSON, - für die Standardeingabe; ohne ihn wird gezeigt, was bekannt ist, als JSON zum Anfangen
+help-arg-check = Nur sagen, was dabei herauskäme; nichts speichern
 help-arg-reading = Der Stand des Stundenzählers, anstelle der gelaufenen Stunden
 help-arg-title = Was zu tun ist; der Titel von etwas schon Geführtem ändert dieses
 help-arg-item = Was geführt wird: Titel oder Kennung, oder der Anfang davon
@@ -158,6 +177,9 @@ help-arg-clicks = Klicks seit der letzten Kalibrierung
 help-arg-dropped = Es ist seitdem heruntergefallen oder überlastet worden
 help-arg-part = Welches Teil der Maschine es ist; „machine engines“ nennt sie
 help-arg-component = Name, Seriennummer oder Kennung der Komponente
+help-arg-component-type = Der Typ der Komponente, wie exhaust; „fleet parts“ listet sie auf
+help-arg-chance = Die Wahrscheinlichkeit eines ungesehenen Ausfalls zwischen zwei Kontrollen, die hingenommen wird; die der Schule, sonst 0.02
+help-arg-in-force = Das geltende Intervall in Motorstunden; das der Schule, bis du etwas sagst
 help-arg-component-name = Wie du die Komponente nennst
 help-arg-serial-number = Ihre Seriennummer
 help-arg-own-hours = Stunden, die sie vorher gelaufen ist
@@ -165,6 +187,9 @@ help-arg-own-flights = Flüge, die sie vorher gemacht hat
 help-arg-other-machine = Die Maschine, an die sie angebaut wird
 help-arg-document = Das Handbuch und seine Ausgabe
 help-arg-page = Die Seite
+help-arg-measure = Kennung oder Name der Messgröße, oder der Anfang davon; ohne Angabe alle
+help-arg-plot = Es in diese Datei zeichnen, statt es zu sagen: SVG oder PNG, je nach Namensendung
+help-arg-dark = Hell auf dunkel zeichnen
 help-arg-to = Die Datei, die geschrieben wird; - für die Standardausgabe
 help-arg-paper = Die Papiergröße
 help-arg-bundles = Dateien mit Einträgen; - für die Standardeingabe
@@ -173,6 +198,13 @@ help-arg-computation = Welche; ein unbekannter Name listet alle auf
 help-arg-demo-school = Die erfundene Schule in diesem Datenordner gründen (unterschrieben)
 help-arg-all = Alles aus diesem Datenordner in diese Datei schreiben; - für die Standardausgabe
 help-arg-brought = Eine Datei mit Einträgen; - für die Standardeingabe
+help-arg-log = Das Log als CSV, mit einer Zeile Überschriften; - für die Standardeingabe
+help-arg-mapping = Wie seine Spalten gelesen werden: JSON, oder die Datei damit; „--dry-run --json“ zeigt, was benutzt würde
+help-arg-then-hours = Die Motorstunden der Maschine, als aufgezeichnet wurde; die jetzigen, bis du etwas sagst
+help-arg-on = Der Tag der Aufzeichnung, wie 2026-04-30; bis du etwas sagst, der aus der Datei, sonst heute
+help-arg-outside = Wie warm es draußen war, wie "12 Cel"; bis du etwas sagst, was in der Datei steht
+help-arg-yes = Lesen wie gezeigt, ohne gefragt zu werden: Du hast es dir angesehen
+help-arg-dry-run = Zeigen, wie es gelesen würde und was es sagt; nichts unterschreiben
 help-arg-put-away = Diese Zeile wegräumen, nachdem du sie angesehen hast
 help-arg-code = Der Text vom anderen Gerät, oder @FILE mit dem Text darin; @- für die Standardeingabe
 help-arg-board-code = Der Text des Codes an der Tafel, oder @FILE mit dem Text darin; @- für die Standardeingabe
@@ -306,9 +338,19 @@ cli-put-aside = Beiseitegelegt: { $list }, { $done ->
 cli-logged = Eingetragen; es zählt sofort.
 cli-log-undone = Die letzte Eingabe ist zurückgenommen.
 cli-waiting = { $entries ->
-    [one] Eine Betriebszeit wartet
-   *[other] { $entries } Betriebszeiten warten
+    [one] Ein Eintrag wartet
+   *[other] { $entries } Einträge warten
   } auf die nächste Unterschrift.
+cli-flight-kept = gespeichert; es zählt sofort, und deine nächste Unterschrift gilt auch dafür.
+cli-flight-judged = was dabei herauskäme. Nichts ist gespeichert.
+cli-flight-known = heute ist nichts berechnet. Das könnte noch gelten; ändere es, und gib es mit --file zurück.
+cli-flight-today = das wurde heute berechnet. Ändere es, und gib es mit --file zurück.
+cli-flight-example = Alles, was in einem Plan stehen darf; lass weg, was du nicht wissen willst:
+cli-flight-pour = Öl für diese Mischung: { $oil }
+cli-weights = Gewichte:
+cli-weight = Sie wiegt flugfertig, ohne Kraftstoff, { $weight }.
+cli-wing-range = Mit Motor darf ihr Schirm { $low } bis { $high } Startgewicht tragen.
+cli-wing-range-free = Ohne Motor { $low } bis { $high }.
 cli-nothing-due = Nichts wird als fällig geführt. „due keep“ fügt etwas hinzu.
 cli-due-later = später
 cli-due-soon = bald
@@ -317,6 +359,22 @@ cli-due-over = überfällig
 cli-due-kept = Geführt und unterschrieben.
 cli-due-done = Getan und unterschrieben; von da an wird gezählt.
 cli-due-ended = Unterschrieben: Es wird nicht mehr geführt.
+cli-trend-nothing = Keine ihrer Messgrößen hat schon Messwerte. Mach den Rundgang, arbeite an ihr, oder lies die Werte eines Motorlogs ein („import readings“).
+cli-trend-row = { $title } ({ $id }), { $n ->
+    [one] ein Messwert
+   *[other] { $n } Messwerte
+  }{ $drifts ->
+    [yes] : handle danach
+   *[no] {""}
+  }
+cli-trend-band = Der Sollbereich:
+cli-trend-readings = Messwerte:
+cli-trend-reading = { $hours } h: { $words }{ $far ->
+    [yes] , weit ab von der Linie
+   *[no] {""}
+  }
+cli-trend-marks = Was getan wurde:
+cli-trend-mark = { $hours } h: { $words }
 cli-nothing-open = Nichts ist offen.
 cli-deferred = Es darf warten, unterschrieben.
 
@@ -362,6 +420,50 @@ cli-component-off = {" "}(abgebaut)
 cli-component-fitted = Angebaut und unterschrieben.
 cli-component-moved = Abgebaut, an die andere Maschine angebaut und unterschrieben.
 cli-component-taken-off = Abgebaut und unterschrieben.
+
+## The fleet
+
+cli-fleet-nothing = Hier ist noch keine Kontrolle irgendeiner Komponente. Mach einen Rundgang und unterschreib, oder lies Einträge ein.
+cli-fleet-nobody = Hier hat noch niemand eine Kontrolle unterschrieben, oder du darfst nicht sehen, wie andere hinsehen: An den Maschinen einer Schule sehen ihre Fluglehrer alle, und jeder sich selbst.
+cli-fleet-part = { $part } [{ $id }]: { $machines ->
+    [one] eine Maschine
+   *[other] { $machines } Maschinen
+  }, { $lives ->
+    [one] eine Lebensdauer
+   *[other] { $lives } Lebensdauern
+  }, davon { $failed ->
+    [0] keine
+    [one] eine
+   *[other] { $failed }
+  } unbrauchbar gefunden
+cli-fleet-steps = Noch brauchbar, ohne Annahme über die Form der Lebensdauer (Vertrauensbereich 95 %):
+cli-fleet-step = ab { $hours } h: { $share } % ({ $low } bis { $high })
+cli-fleet-fitted = Noch brauchbar, nach der angepassten Kurve (Vertrauensbereich 95 %):
+cli-fleet-at = bei { $hours } h: { $share } % ({ $low } bis { $high })
+cli-fleet-intervals = Wie die Vertrauensbereiche entstanden:
+cli-fleet-person = { $name }{ $you ->
+    [yes] {" "}(du)
+   *[no] {""}
+  }: { $inspections ->
+    [one] ein Rundgang
+   *[other] { $inspections } Rundgänge
+  }, { $looks ->
+    [one] eine Kontrolle
+   *[other] { $looks } Kontrollen
+  } einzelner Punkte, die auch andere ansehen
+cli-fleet-seconds = Mittlere Zeit an einem Punkt: { $own } s{ $beside ->
+    [yes] , die anderen { $others } s
+   *[no] {""}
+  }
+cli-fleet-hurried = In Eile: { $own } %{ $beside ->
+    [yes] , die anderen { $others } %
+   *[no] {""}
+  }
+cli-fleet-found = Etwas gefunden bei 100 Kontrollen: { $own }{ $beside ->
+    [yes] , die anderen { $others }
+   *[no] {""}
+  }
+cli-fleet-hurried-points = Am häufigsten in Eile: { $points }
 
 ## The school
 
@@ -455,6 +557,30 @@ cli-rebuilt = Neu abgeleitet: { $machines ->
   }.
 cli-compute-example = Gib JSON auf der Standardeingabe an, zum Beispiel: { $example }
 
+## Engine logs
+
+cli-log = { $name } wird so gelesen:
+cli-log-marks = zwischen Feldern { $separator }, vor Dezimalen { $decimal }
+cli-log-tab = ein Tabulator
+cli-log-semicolon = ein Semikolon
+cli-log-comma = ein Komma
+cli-log-point = ein Punkt
+cli-log-time = „{ $column }“: Zeit, als { $form }
+cli-log-column = „{ $column }“: { $channel }, in { $unit }
+cli-log-unused = nicht gelesen: { $columns }
+cli-log-remembered = Eine Datei mit denselben Überschriften wurde schon so gelesen.
+cli-log-rows = { $rows ->
+    [one] Eine Zeile wurde
+   *[other] { $rows } Zeilen wurden
+  } gelesen, insgesamt { $lasts }. Das sagen sie:
+cli-log-unread = In { $rows ->
+    [one] einer Zeile
+   *[other] { $rows } Zeilen
+  } war etwas nicht lesbar; zuerst: { $first }
+cli-log-windows-1252 = Die Datei ist nicht UTF-8. Sie wurde als Windows-1252 gelesen: Sieh nach, ob die Überschriften stimmen.
+cli-prompt-log = Ist es so richtig? (y/n) >
+cli-log-taken = Die Werte des Logs sind eingelesen und unterschrieben:
+
 ## Faults: what went wrong, and what to do
 
 fault-no-data-folder = Dieses System nennt keinen Ordner für deine Daten.
@@ -473,6 +599,10 @@ fault-answer-unreadable = Die Antwort auf „{ $point }“ ist nicht lesbar: { $
     .hint = Gib die Kennung der Antwort an, oder {"{"} "value": 4, "unit": "L" {"}"}; mit einer Notiz {"{"} "answer": "…", "note": "…" {"}"}; eine angezogene Verbindung {"{"} "tool": "…", "eighths": [1, 1, 1, 1] {"}"}.
 fault-not-agreed = Dem wurde nicht zugestimmt: Nichts wurde unterschrieben.
     .hint = Vergleich oder lies zuerst; dann führ es noch einmal aus und sag y. Mit --json gib den Code selbst an, oder --agreed.
+fault-log-not-confirmed = Niemand hat bestätigt, wie dieses Log gelesen wird: Nichts wurde unterschrieben.
+    .hint = Sieh dir an, was --dry-run zeigt. Stimmt es, führ es noch einmal aus und sag y, oder gib --yes an; wenn nicht, gib --mapping an.
+fault-log-mapping-unread = Die Zuordnung der Spalten ist nicht lesbar: { $why }
+    .hint = Nimm, was „--dry-run --json“ unter "mapping" zeigt, und ändere es.
 fault-school-other = Die Schule unter dieser Adresse ist „{ $name }“ mit Code { $code }, nicht { $given }.
     .hint = Frag die Schule noch einmal nach ihrer Adresse und ihrem Code.
 fault-server-no-school = Dieser Server hat noch keine Schule.
