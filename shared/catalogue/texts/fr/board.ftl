@@ -111,7 +111,7 @@ wall-draft-publication = { $title }, version { $version }
 ## What the records tell
 
 wall-lives = Combien durent les composants
-wall-lives-what = Tous les examens de toutes les machines de l’école, pris ensemble. Ils sont peu, et ne sont pas un manuel : les intervalles du constructeur valent jusqu’à ce que quelqu’un les raccourcisse.
+wall-lives-what = Tous les examens de toutes les machines de l’école, pris ensemble. Ils sont peu nombreux, et ne sont pas un manuel : les intervalles du constructeur valent jusqu’à ce que quelqu’un les raccourcisse.
 wall-worth = Ce que valent les points
 wall-looking = Comment chacun regarde
 
