@@ -113,7 +113,7 @@ wall-draft-publication = { $title }, Version { $version }
 wall-lives = Wie lange Teile halten
 wall-lives-what = Alle Kontrollen an allen Maschinen der Schule, zusammengenommen. Es sind wenige, und sie sind kein Handbuch: Die Intervalle des Herstellers gelten, bis jemand sie verkürzt.
 wall-worth = Was die Punkte wert sind
-wall-looking = Wie Menschen hinsehen
+wall-looking = Wie jeder hinsieht
 
 ## What the server refuses
 

@@ -48,10 +48,10 @@ help-component = Komponenten mit eigener Betriebszeit
 help-component-fit = Eine Komponente anbauen, die hier neu ist, mit der Zeit, die sie mitbringt (unterschrieben)
 help-component-move = Eine Komponente von einer Maschine abbauen und an eine andere anbauen (unterschrieben)
 help-component-off = Eine Komponente von einer Maschine abbauen (unterschrieben)
-help-fleet = Was alle Kontrollen hier zusammen sagen: wie lange Teile halten, wie Menschen hinsehen, was Punkte wert sind
+help-fleet = Was alle Kontrollen hier zusammen sagen: wie lange Teile halten, wie jeder hinsieht, was Punkte wert sind
 help-fleet-parts = Die Komponenten auflisten, zu deren Lebensdauer sich etwas sagen lässt
 help-fleet-life = Sagen, wie lange Komponenten eines Typs halten und wie oft sie anzusehen sind
-help-fleet-looking = Sagen, wie Menschen hinsehen, jeder neben den anderen an denselben Punkten
+help-fleet-looking = Sagen, wie jeder hinsieht, neben den anderen an denselben Punkten
 help-fleet-lists = Sagen, was die Punkte der Listen wert sind, für deren Verfasser
 help-person = Andere Personen, die in diesem Datenordner unterschreiben
 help-person-add = Eine weitere Person hinzufügen, mit eigenem Schlüssel und eigener PIN
@@ -578,7 +578,7 @@ cli-log-unread = In { $rows ->
    *[other] { $rows } Zeilen
   } war etwas nicht lesbar; zuerst: { $first }
 cli-log-windows-1252 = Die Datei ist nicht UTF-8. Sie wurde als Windows-1252 gelesen: Sieh nach, ob die Überschriften stimmen.
-cli-prompt-log = Ist es so richtig? (y/n) >
+cli-prompt-log = Ist es so richtig? (y = ja, n = nein) >
 cli-log-taken = Die Werte des Logs sind eingelesen und unterschrieben:
 
 ## Faults: what went wrong, and what to do

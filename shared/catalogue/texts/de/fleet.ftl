@@ -67,11 +67,11 @@ life-unregistered = Eine, die niemand angelegt hat, zählt so alt wie ihre Masch
 life-came-old = { $n ->
     [one] Eine wurde
    *[other] { $n } wurden
-  } hier erst nach mehr als 10 h zum ersten Mal gesehen; bis dahin ist angenommen, dass nichts fehlte. Gleiche, die ausfielen, bevor hier jemand hinsah, fehlen: Frühe Ausfälle können häufiger sein, als das zeigt.
+  } hier erst nach mehr als 10 h zum ersten Mal gesehen; bis dahin ist angenommen, dass nichts fehlte. Solche, die ausfielen, bevor hier jemand hinsah, fehlen: Frühe Ausfälle können häufiger sein, als das zeigt.
 life-never-ran = { $n ->
     [one] Eine wurde
    *[other] { $n } wurden
-  } unbrauchbar gefunden, bevor sie gelaufen war. Das ist kein Verschleiß und zählt nicht.
+  } unbrauchbar gefunden, ohne gelaufen zu sein. Das ist kein Verschleiß und zählt nicht.
 life-of-no-age = { $n ->
     [one] Eine Kontrolle
    *[other] { $n } Kontrollen
@@ -127,5 +127,5 @@ worth-often = Bei { $percent } von 100 Kontrollen etwas gefunden, an { $machines
 worth-plain = { $found ->
     [one] Einmal
    *[other] { $found }-mal
-  } bei { $looks } Kontrollen etwas gefunden: bei { $low } bis { $high } von 100, mit 95 %.
+  } bei { $looks } Kontrollen etwas gefunden: bei { $low } bis { $high } von 100 (Vertrauensbereich 95 %).
 worth-caution = Was an jedem Punkt der Listen gefunden wurde, über alle Maschinen hier. Ein Befund zählt einmal, solange er offen ist. Das sagt, was gefunden wurde, nicht, was da war; und nichts darüber, wie schwer es gewesen wäre. Die Vertrauensbereiche nehmen Kontrollen als unabhängig voneinander an, was Kontrollen an ein und derselben Maschine nicht ganz sind: Sie sind eher zu eng.

@@ -60,11 +60,11 @@ burns-few = Zu wenig, um zu sagen, was dieser Motor verbraucht: { $has ->
 
 ## The air
 
-reason-air = Die Luft ist so dünn wie bei Standardatmosphäre in { $altitude }: { $thrust ->
+reason-air = Die Luft ist so dünn wie bei Standardatmosphäre in { $altitude } Höhe: { $thrust ->
     [0] Das kostet keinen Schub.
    *[other] Der Propeller bringt { $thrust } % weniger Schub als auf Meereshöhe, und der Startlauf ist { $run } % länger.
   }
-reason-air-thin = Dünne Luft, wie bei Standardatmosphäre in { $altitude }: Der Propeller bringt { $thrust } % weniger Schub als auf Meereshöhe, der Startlauf ist { $run } % länger und der Steigflug flacher.
+reason-air-thin = Dünne Luft, wie bei Standardatmosphäre in { $altitude } Höhe: Der Propeller bringt { $thrust } % weniger Schub als auf Meereshöhe, der Startlauf ist { $run } % länger und der Steigflug flacher.
 clears-air = Warte auf kühlere Luft, flieg leichter, oder nimm einen längeren Platz ohne Hindernis am Ende.
 fact-air = Druckhöhe { $altitude }; bei Windstille trägt der Schirm erst bei { $speed } % mehr Geschwindigkeit über Grund.
 fact-air-dry = Die Luft wurde trocken gerechnet: Ohne Taupunkt ist das der mildeste Fall, und feuchte Luft ist dünner.
@@ -136,7 +136,7 @@ clears-measured-earlier = Miss noch einmal, und gib ein, was du abliest.
 reason-flight-not-prepared = Heute nicht berechnet: { $what ->
     [both] Startgewicht und Wind
     [load] Startgewicht
-   *[wind] der Wind an den Grenzwerten der Schule
+   *[wind] der Wind, gemessen an den Grenzwerten der Schule
   }.
 clears-flight-not-prepared = Bereite den Flug vor: Last, Kraftstoff, Luft und Wind.
 
@@ -154,7 +154,7 @@ flight-fault-too-cold = Nichts ist kälter als der absolute Nullpunkt: Sieh dir 
 flight-fault-impossible = { $what }: muss { $must ->
     [not-negative] 0 oder mehr
     [at-least-one] 1 oder mehr
-   *[positive] mehr als nichts
+   *[positive] größer als null
   } sein.
 flight-fault-backwards = { $what }: Das Mindeste darf nicht über dem Höchsten liegen.
 flight-fault-outside = { $what }: { $value } liegt außerhalb von { $low } bis { $high }. Such nach einem Versehen bei Zahl oder Einheit.

@@ -901,14 +901,14 @@ drawn-far-off = Ein Messwert weit ab von der Linie: gezeigt, nicht weggelassen
 drawn-band = Im Sollbereich
 drawn-limit = Der Grenzwert
 drawn-limit-unconfirmed = Der Grenzwert, von keinem Dokument bestätigt
-drawn-line = Wohin es geht, mit dem Spielraum des Zweifels
-drawn-neither = Eine Linie mit dem Spielraum des Zweifels, wo nichts Sicheres zu sagen ist: Der Zufall allein ergäbe sie auch
+drawn-line = Wohin es geht, mit Unsicherheitsbereich
+drawn-neither = Eine Linie mit Unsicherheitsbereich, wo nichts Sicheres zu sagen ist: Der Zufall allein ergäbe sie auch
 drawn-reach = Geht es so weiter: wo es den Grenzwert erreicht, vom frühesten bis zum spätesten
 drawn-change = Ein Sprung: die Höhe davor und danach
 drawn-mark = Arbeit, oder ein Teil an- oder abgebaut; die Nummer steht in der Liste unter dem Diagramm
 drawn-steps = Anteil noch brauchbar, in Stufen, wie gefunden
-drawn-fitted = Eine glatte Kurve hindurch, mit dem Spielraum des Zweifels
-drawn-failed = Ausgefallen gefunden: irgendwann zwischen zwei Kontrollen
+drawn-fitted = Eine glatte Kurve hindurch, mit Unsicherheitsbereich
+drawn-failed = Unbrauchbar gefunden: ausgefallen irgendwann zwischen zwei Kontrollen
 drawn-whole = Noch heil, als es zuletzt angesehen wurde
 
 ## Trends
@@ -972,7 +972,7 @@ readings-holds = Was darin steht
 readings-left-out = ausgelassen
 readings-time = Zeit
 readings-time-form = Wie die Zeit geschrieben ist
-readings-told = Was es sagt
+readings-told = Was das Log sagt
 readings-rows = { $rows ->
     [one] Eine Zeile gelesen, { $lasts }.
    *[other] { $rows } Zeilen gelesen, { $lasts }.
@@ -987,7 +987,7 @@ readings-outside = Wie warm es draußen war
 readings-outside-why = Damit werden Zylinderkopftemperaturen auf ein und denselben Tag umgerechnet, sodass sich Sommer und Winter vergleichen lassen. Lass es leer, wenn du es nicht weißt.
 readings-sign = Werte unterschreiben
 readings-again = Schon eingelesen
-readings-again-what = Genau diese Datei wurde schon eingelesen. Zweimal gezählt, würde sie den Trend verbiegen.
+readings-again-what = Genau diese Datei wurde schon eingelesen. Zweimal gezählt, würde sie den Trend verfälschen.
 readings-to-record = Ihren Eintrag öffnen
 
 ## What all records tell
@@ -999,13 +999,13 @@ fleet-what = Alle Kontrollen an allen hier bekannten Maschinen, zusammengenommen
 fleet-lives = Wie lange Teile halten
 fleet-none = Noch ist keine Kontrolle eines Teils unterschrieben. Mit jedem unterschriebenen Rundgang weiß man hier mehr.
 fleet-counts = { $failed ->
-    [0] Keines ausgefallen gefunden
-    [one] Eines ausgefallen gefunden
-   *[other] { $failed } ausgefallen gefunden
-  }, von { $lives ->
+    [0] Keines
+    [one] Eines
+   *[other] { $failed }
+  } von { $lives ->
     [one] einem
    *[other] { $lives }
-  } an { $machines ->
+  } unbrauchbar gefunden, an { $machines ->
     [one] einer Maschine
    *[other] { $machines } Maschinen
   }
@@ -1021,7 +1021,7 @@ life-only-shorter = Ein hier gefundenes Intervall kann von selbst immer nur verk
 life-caption = Anteil noch brauchbar, über den eigenen Stunden des Teils
 life-share = Anteil noch brauchbar
 life-table = Die Zahlen der Kurve
-life-ask = Mit anderer Wahrscheinlichkeit, anderem Intervall
+life-ask = Andere Wahrscheinlichkeit, anderes Intervall
 life-chance-borne = Wahrscheinlichkeit eines ungesehenen Ausfalls
 life-in-force-hours = Geltendes Intervall, Stunden
 share = { NUMBER($percent, maximumFractionDigits: 1) } %
@@ -1029,7 +1029,7 @@ share-between = { NUMBER($percent, maximumFractionDigits: 0) } % ({ NUMBER($low,
 
 ## How people look, and what the points are worth
 
-looking-title = Wie Menschen hinsehen
+looking-title = Wie jeder hinsieht
 looking-none = Noch hat niemand genug Rundgänge dafür unterschrieben.
 looking-nothing = Nichts fällt auf.
 looking-you = { $name } (du)
@@ -1052,8 +1052,9 @@ worth-title = Was die Punkte wert sind
 worth-none = Noch ist kein Rundgang unterschrieben.
 worth-sort-often = Oft etwas gefunden ({ $count })
 worth-sort-never = Niemals etwas gefunden ({ $count })
-worth-sort-plain = Alle anderen ({ $count })
-worth-scale = Jede Linie geht von 0 bis { $most } von 100 Kontrollen: Der Strich ist der Anteil mit Befund, der Balken sein Spielraum des Zweifels.
+worth-sort-plain = Hin und wieder etwas gefunden ({ $count })
+worth-sort-few = Zu selten angesehen für eine Aussage ({ $count })
+worth-scale = Jede Linie geht von 0 bis { $most } von 100 Kontrollen: Der Strich ist der Anteil mit Befund, der Balken sein Unsicherheitsbereich.
 worth-counts = { $looks ->
     [one] eine Kontrolle
    *[other] { $looks } Kontrollen
@@ -1119,7 +1120,7 @@ flight-wing-unsourced = Niemand hat gesagt, wo das steht: unbestätigt.
 flight-no-wing = Was der Schirm tragen darf, ist noch nicht beschrieben.
 flight-to-wing = Aus dem Handbuch eingeben
 flight-caution-pour = Kraftstoffdampf: keine Flamme, und beim Eingießen kein Handy in der Hand. Lies die Zahl, leg das Handy weg, dann gieß.
-flight-pour = Einzugießendes Öl
+flight-pour = Öl zum Eingießen
 flight-poured = Ist drin
 flight-no-ratio = Das Datenblatt des Motors nennt kein Mischungsverhältnis: Nimm es aus dem Handbuch des Herstellers.
 flight-plain = Was im Tank ist, enthält kein Öl
