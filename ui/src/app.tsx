@@ -19,7 +19,7 @@
 //   fleet         life-COMPONENT (data-failed), fleet-none, to-looking, to-worth
 //   life          rests-on, intervals (data-shortens), life-every, life-says, life-table-open, life-table, life-ask, life-chance, life-in-force
 //   looking       looking-caution, looks-NAME, looking-none
-//   worth         worth-caution, worth-never, -often, -plain, worth-point-POINT, worth-none
+//   worth         worth-caution, worth-never, -often, -plain, -few, worth-point-POINT, worth-none
 //   flight        flight-open-PART, flight-part-PART (data-state), flight-out-PART, flight-VALUE, flight-VALUE-unit, flight-fault,
 //                 flight-wing, flight-to-wing, flight-plain, flight-pour, flight-burns, flight-by-altimeter, -field, flight-measured,
 //                 flight-school, pad-next, pad-away and the keys, flight-verdict (data-state), flight-keep; the way there: to-flight (data-state)

@@ -2010,7 +2010,7 @@ hurried_percent: number,
  */
 words: string, 
 /**
- * `never`, `often` or `plain`.
+ * `never`, `often` or `plain`; `few` where too few looks tell nothing.
  */
 sort: string, };
 

@@ -335,7 +335,7 @@ struct PointWorth {
     pub hurried_percent: f64,
     /// What it means for its author, in a sentence.
     pub words: String,
-    /// `never`, `often` or `plain`.
+    /// `never`, `often` or `plain`; `few` where too few looks tell nothing.
     pub sort: String,
 }
 }

@@ -1051,7 +1051,8 @@ worth-title = What the points are worth
 worth-none = No walk is signed yet.
 worth-sort-often = Often found wrong ({ $count })
 worth-sort-never = Never found wrong ({ $count })
-worth-sort-plain = All others ({ $count })
+worth-sort-plain = Found wrong now and then ({ $count })
+worth-sort-few = Looked at too seldom to say ({ $count })
 worth-scale = Each line goes from none to { $most } in 100 looks: the stroke is the share found wrong, the bar its room for doubt.
 worth-counts = { $looks ->
     [one] one look

@@ -4,7 +4,7 @@ import type { ListWorth, PointWorth } from "../../types";
 import { t } from "../../words";
 import { ShareBar } from "./bars";
 
-const SORTS = ["often", "plain", "never"];
+const SORTS = ["often", "plain", "never", "few"];
 
 export function WorthBody({ worth: { points, caution } }: { worth: ListWorth }) {
   const most = scaleOf(points);
@@ -12,15 +12,18 @@ export function WorthBody({ worth: { points, caution } }: { worth: ListWorth }) 
     <>
       <p class="cautions" data-test="worth-caution">{caution}</p>
       {points.length === 0 && <p data-test="worth-none">{t("worth-none")}</p>}
-      {points.length > 0 && <p class="soft">{t("worth-scale", { most })}</p>}
+      {points.some(tells) && <p class="soft">{t("worth-scale", { most })}</p>}
       {SORTS.map((sort) => <Group key={sort} sort={sort} points={points.filter((point) => point.sort === sort)} most={most} />)}
     </>
   );
 }
 
+/** Where too few looks tell nothing, nothing is drawn. */
+const tells = ({ sort }: PointWorth) => sort !== "few";
+
 /** Percent at the end of all lines: the least round number that has room for every interval. */
 function scaleOf(points: PointWorth[]): number {
-  const highest = Math.max(0, ...points.map(({ high }) => high));
+  const highest = Math.max(0, ...points.filter(tells).map(({ high }) => high));
   return [1, 2, 5, 10, 20, 50].find((end) => end >= highest) ?? 100;
 }
 
@@ -39,7 +42,7 @@ function Point({ point, most }: { point: PointWorth; most: number }) {
   return (
     <li class="worth" data-test={`worth-point-${id}`}>
       <p class="strong">{title}</p>
-      <ShareBar percent={percent} low={low} high={high} most={most} />
+      {tells(point) && <ShareBar percent={percent} low={low} high={high} most={most} />}
       <p>{words}</p>
       {machines > 0 && <p class="soft">{t("worth-counts", { looks, watch, unserviceable, machines })}</p>}
       {seconds !== null && <p class="soft">{t("worth-seconds", { seconds, hurried: hurried_percent })}</p>}

@@ -77,7 +77,8 @@ impl House {
             sort: match worth.sort {
                 WorthSort::Never => "never",
                 WorthSort::Often => "often",
-                WorthSort::Few | WorthSort::Plain => "plain",
+                WorthSort::Plain => "plain",
+                WorthSort::Few => "few",
             }
             .to_owned(),
         }
