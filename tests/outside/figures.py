@@ -7,9 +7,11 @@ Each check draws its data anew; where one fails it tells the seed.
 
 import json
 import math
+import pathlib
 import random
 import subprocess
 import sys
+import tempfile
 import warnings
 
 import numpy as np
@@ -19,6 +21,7 @@ from lifelines import KaplanMeierFitter, WeibullFitter
 from lifelines.fitters.npmle import npmle
 from scipy import optimize, stats
 
+from desk import Desk
 from tally import check, done
 
 SETS = 25
@@ -83,6 +86,68 @@ def trends(program: str, chance: np.random.Generator, seed: int) -> None:
     check("trend: S and its variance are those of SciPy's kendalltau, ties in both", not wrong["kendalltau"], f"seed {seed}: {wrong['kendalltau'][:3]}")
     check("trend: pymannkendall's original test agrees, ties and all", not wrong["pymannkendall"], f"seed {seed}: {wrong['pymannkendall'][:3]}")
     check("trend: the change point is Pettitt's by his own double sum", not wrong["pettitt"], f"seed {seed}: {wrong['pettitt'][:3]}")
+
+
+def differs(told: dict) -> list:
+    """Where what is told of a measure isn't what its own points give."""
+    x, y = ([point[name] for point in told["points"]] for name in ("hours", "value"))
+    line, sen = told["line"], stats.theilslopes(y, x, 0.95)
+    same = (("per_100_hours", sen.slope), ("low", sen.low_slope), ("high", sen.high_slope))
+    wrong = [name for name, value in same if not near(line[name], value * 100, 1e-9, 1e-9)]
+    middle = float(np.median(x)), float(np.median(y))
+    for end in ("from", "to"):
+        for name, slope in (("", sen.slope), ("low_", sen.low_slope), ("high_", sen.high_slope)):
+            value = middle[1] + slope * (line[f"{end}_hours"] - middle[0])
+            wrong += [] if near(line[name + end], value, 1e-9, 1e-9) else [name + end]
+    if len(set(x)) == len(x):
+        mk = pymannkendall.original_test(y)
+        wrong += [] if near(told["chance"], mk.p, 1e-9, 1e-14) else ["chance"]
+        direction = {"increasing": "rising", "decreasing": "falling", "no trend": "neither"}[mk.trend]
+        wrong += [] if told["direction"] == direction else ["direction"]
+    if told["reaches"]:
+        at = lambda slope: max(middle[0] + (told["band"]["limit"] - middle[1]) / slope, max(x))
+        wrong += [] if near(told["reaches"]["at"], at(sen.slope), 1e-9) else ["reaches"]
+        soonest = min(at(slope) for slope in (sen.low_slope, sen.high_slope, sen.slope) if slope * sen.slope > 0)
+        wrong += [] if near(told["reaches"]["low"], soonest, 1e-9) else ["reaches low"]
+    return [f"{told['id']}: {name}" for name in wrong]
+
+
+def measures(program: str, chance: np.random.Generator, seed: int) -> None:
+    """What `trend MACHINE MEASURE` says of logs taken in one by one, and of the demonstration."""
+    with tempfile.TemporaryDirectory() as folder:
+        desk = Desk(program, pathlib.Path(folder) / "own", "A. Tester")
+        desk.sign("machine", "add", "--name", "Own", "--engine", "bramble-125", "--without-reserve")
+        hours = np.sort(chance.uniform(1, 60, 14)).round(1)
+        for _ in range(3):
+            desk.run("flight", "log", "Own", "--hours", "20")
+        highest = (190 + 0.2 * hours + chance.normal(0, 2, 14)).round(1)
+        outside = chance.integers(2, 30, 14)
+        for at, peak, air in zip(hours, highest, outside):
+            rows = [f"{second},{peak - abs(second - 40):.1f},8800,{air}" for second in range(60)]
+            text = "\n".join(["Time (s),CHT (°C),RPM,OAT (°C)", *rows]) + "\n"
+            file = desk.write("log.csv", text)
+            desk.sign("import", "readings", file, "--machine", "Own", "--hours", str(at), "--yes")
+        told = desk.run("trend", "Own", "peak-cht")
+        # A head follows the air degree by degree (common practice, no source).
+        drawn = [(point["hours"], point["value"], point["raw"]) for point in told["points"]]
+        wanted = [(at, peak + 15 - air, peak) for at, peak, air in zip(hours, highest, outside)]
+        off = [(a, b) for a, b in zip(drawn, sorted(wanted)) if not all(map(near, a, b))]
+        check("trend MACHINE MEASURE: its points are the logs' on a day of 15 °C", len(drawn) == 14 and not off, f"seed {seed}: {off[:2]}")
+        wrong = differs(told)
+        check("trend MACHINE MEASURE: SciPy and pymannkendall agree on the points it prints", not wrong, f"seed {seed}: {wrong}")
+
+        demo = Desk(program, pathlib.Path(folder) / "demo", "A. Tester")
+        demo.run("demo")
+        wrong, lines = [], 0
+        for machine in demo.run("machine", "list"):
+            for told in demo.run("trend", machine["id"]):
+                if told["line"] is None:
+                    # Too little, or grades: then nothing that looks like a number, either.
+                    wrong += [f"{told['id']}: {told['reaches']}"] if told["reaches"] else []
+                    continue
+                lines += 1
+                wrong += [f"{machine['name']}, {name}" for name in differs(told)]
+        check(f"trend: they agree on every measure of the demonstration that has a line ({lines})", not wrong, f"{wrong[:3]}")
 
 
 def found(chance: np.random.Generator, n: int, exact: bool) -> list:
@@ -315,6 +380,6 @@ def flight(program: str, chance: np.random.Generator, seed: int) -> None:
 if __name__ == "__main__":
     seed = random.SystemRandom().randrange(2**32)
     chance = np.random.default_rng(seed)
-    for part in (trends, lives, bands, spans_kept, air, flight):
+    for part in (trends, measures, lives, bands, spans_kept, air, flight):
         part(sys.argv[1], chance, seed)
     done()

@@ -47,6 +47,7 @@ verbs! {
     Defect defect;
     Flight flight;
     Due due;
+    Trend trend;
     Job job;
     SecondLook second_look;
     Release release;

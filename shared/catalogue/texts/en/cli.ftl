@@ -29,6 +29,7 @@ help-due-list = List what falls due on a machine, nearest first
 help-due-keep = Keep something that falls due again and again, or change it (signed)
 help-due-done = Sign that it was done: now, or when you say
 help-due-end = Sign that it is no longer kept
+help-trend = What a machine's measures do over its time in service, and when they reach their limits
 help-job = Work on a machine: from what you did to the list that follows it
 help-job-choices = List the jobs that can be done on a machine
 help-job-plan = Show what jobs mean: what comes off and goes back in which order, what to renew, what follows
@@ -178,6 +179,9 @@ help-arg-own-flights = Flights it has made before
 help-arg-other-machine = The machine it is fitted to
 help-arg-document = The manual and its issue
 help-arg-page = The page
+help-arg-measure = The measure's id or name, or the beginning of either; without it, all of them
+help-arg-plot = Draw it into this file, in place of telling it: SVG or PNG, by the name's ending
+help-arg-dark = Draw light on dark
 help-arg-to = The file to write; - for standard output
 help-arg-paper = The paper's size
 help-arg-bundles = Files of records; - for standard input
@@ -347,6 +351,22 @@ cli-due-over = over
 cli-due-kept = Kept and signed.
 cli-due-done = Done and signed; it counts from there.
 cli-due-ended = Signed: it is no longer kept.
+cli-trend-nothing = No measure of it has readings yet. Walk round it, work on it, or take the figures of an engine's log (“import readings”).
+cli-trend-row = { $title } ({ $id }), { $n ->
+    [one] one reading
+   *[other] { $n } readings
+  }{ $drifts ->
+    [yes] : act on it
+   *[no] {""}
+  }
+cli-trend-band = Its band:
+cli-trend-readings = Readings:
+cli-trend-reading = { $hours } h: { $words }{ $far ->
+    [yes] , far off the line
+   *[no] {""}
+  }
+cli-trend-marks = What was done:
+cli-trend-mark = { $hours } h: { $words }
 cli-nothing-open = Nothing is open.
 cli-deferred = It may wait, signed.
 

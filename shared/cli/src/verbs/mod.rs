@@ -53,6 +53,7 @@ pub mod server;
 pub mod show;
 pub mod sync;
 pub mod tool;
+pub mod trend;
 pub mod validate;
 pub mod verdict;
 pub mod verify;
