@@ -38,7 +38,8 @@ export function Chart({ plot, marked, onPlot }: ChartProps) {
       rem = look.rem;
       put(new UPlot({ ...plot.options(look), ...size }, plot.data, box));
     });
-    const fit = () => void begin.then((draw) => wanted && box.clientWidth > 0 && draw());
+    // What can't be loaded isn't drawn; the words and the table beside it say the same.
+    const fit = () => void begin.then((draw) => wanted && box.clientWidth > 0 && draw(), () => undefined);
     const anew = () => drawn.current?.redraw(false, true);
     const dark = matchMedia("(prefers-color-scheme: dark)");
     const watch = new ResizeObserver(fit);
