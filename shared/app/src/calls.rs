@@ -120,7 +120,7 @@ fn types_of_net(text: &mut String, name: &str, docs: &[&str], args: &[(&str, Str
 #[derive(Clone, Debug)]
 pub enum Asked {
     /// Of this device.
-    Here(Call),
+    Here(Box<Call>),
     /// Of the network too.
     Net(NetCall),
 }
@@ -134,7 +134,7 @@ impl<'de> Deserialize<'de> for Asked {
         if net {
             serde_json::from_value(value).map(Self::Net).map_err(read)
         } else {
-            serde_json::from_value(value).map(Self::Here).map_err(read)
+            serde_json::from_value(value).map(|call| Self::Here(Box::new(call))).map_err(read)
         }
     }
 }

@@ -95,15 +95,6 @@ impl House {
         said
     }
 
-    /// A quantity as it was stated, and in the person's unit where that is another.
-    pub(crate) fn shown_both(&self, quantity: Quantity) -> String {
-        let stated = self.figures(&quantity.to_string());
-        match self.units.instead_of(quantity.unit) == quantity.unit {
-            true => stated,
-            false => format!("{stated} ({})", self.shown(quantity)),
-        }
-    }
-
     /// A band as the data sheet has it, and in the person's unit where that is another.
     pub(crate) fn band_words(&self, band: &ResolvedBand) -> String {
         let stated = self.figures(&band.to_string());

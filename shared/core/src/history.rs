@@ -282,7 +282,7 @@ impl History {
             Ok(Body::LimitConfirmed(body)) if may(Right::Work) => self.take_limit(record, body),
             Ok(Body::TimeLogged(body)) if may(Right::Look) => self.take_time(record, body),
             Ok(Body::FlightPlanned(body)) if may(Right::Look) => {
-                self.flight = Some((body, Some(record.digest)))
+                self.flight = Some((*body, Some(record.digest)))
             }
             Ok(Body::JobBegun(body)) => self.work.begin(record, body),
             Ok(Body::SecondLook(body)) => {
@@ -375,7 +375,7 @@ impl History {
     pub fn expect_signed(&mut self, day: NaiveDate, body: &Body) {
         match body {
             Body::TimeLogged(body) => self.log_time(day, body, None),
-            Body::FlightPlanned(body) => self.flight = Some((body.clone(), None)),
+            Body::FlightPlanned(body) => self.flight = Some((body.as_ref().clone(), None)),
             _ => {}
         }
     }

@@ -28,7 +28,7 @@ impl Field {
     fn prepares(&mut self, part: impl FnOnce(&mut FlightPlanned)) -> Digest {
         let mut planned = plan(self.world.now + TimeDelta::minutes(1));
         part(&mut planned);
-        self.world.write(0, Some(machine()), Body::FlightPlanned(planned))
+        self.world.write(0, Some(machine()), Body::FlightPlanned(Box::new(planned)))
     }
 
     fn ask<T>(&self, by: TimeDelta, ask: impl FnOnce(Question<'_>) -> T) -> T {
@@ -175,7 +175,7 @@ fn mix_of(change: impl FnOnce(&mut Field, &mut FlightPlanned)) -> Reason {
     field.sheet = by_manual("value = 50, unit = \"1\"", "value = 50, unit = \"1\"");
     let mut planned = plan(field.world.now + TimeDelta::minutes(1));
     change(&mut field, &mut planned);
-    field.world.write(0, Some(machine()), Body::FlightPlanned(planned));
+    field.world.write(0, Some(machine()), Body::FlightPlanned(Box::new(planned)));
     one(field.verdict())
 }
 
@@ -458,7 +458,7 @@ fn figures_that_cannot_be_ground_and_say_which() {
         let mut field = Field::new();
         let mut planned = plan(field.world.now);
         part(&mut planned);
-        field.world.write(0, Some(machine()), Body::FlightPlanned(planned.clone()));
+        field.world.write(0, Some(machine()), Body::FlightPlanned(Box::new(planned.clone())));
         let faults = field.ask(TimeDelta::zero(), |q| flight_faults(q, &planned));
         let reason = one(field.verdict());
         assert_eq!((reason.state, reason.say.id.as_str()), (State::Grounded, "reason-flight-impossible"));
@@ -520,7 +520,7 @@ fn a_ratio_that_is_none_is_told_and_nothing_else_is_lost() {
         "add_fuel": { "value": 5, "unit": "L" } } } }"#;
     let planned: FlightPlanned = serde_json::from_str(text).unwrap();
     let mut field = Field::new();
-    field.world.write(0, Some(machine()), Body::FlightPlanned(planned));
+    field.world.write(0, Some(machine()), Body::FlightPlanned(Box::new(planned)));
     let reason = one(field.verdict());
     assert_eq!((reason.state, reason.because[0].say.id.as_str()), (State::Grounded, "flight-fault-no-ratio"));
 }

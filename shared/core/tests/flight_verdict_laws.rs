@@ -179,7 +179,7 @@ proptest! {
     #[test]
     fn a_plan_signed_closes_nothing(mut world in story(), by in 0..3usize, plan in plan_of()) {
         let before = world.history();
-        world.write(by, Some(machine()), Body::FlightPlanned(plan));
+        world.write(by, Some(machine()), Body::FlightPlanned(Box::new(plan)));
         let after = world.history();
         prop_assert_eq!(before.open, after.open);
         prop_assert_eq!(before.looks, after.looks);

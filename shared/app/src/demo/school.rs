@@ -262,7 +262,7 @@ impl Season<'_> {
                 let burns = self.teller.history(id)?.burns;
                 let burns = burns.iter().rev().take(20).map(|burnt| Burn::Flight(burnt.burned)).collect();
                 let at = self.teller.now - TimeDelta::minutes(4);
-                let plan = Body::FlightPlanned(carrying.plan(at, burns));
+                let plan = Body::FlightPlanned(Box::new(carrying.plan(at, burns)));
                 self.teller.write(seed, Some(id), at, &plan)?;
             }
             return Ok(());

@@ -78,7 +78,7 @@ bodies! {
     RootHanded(RootHanded) "root-handed";
     MachineEnrolled(MachineEnrolled) "machine-enrolled";
     CataloguePublished(CataloguePublished) "catalogue-published";
-    FlightPlanned(FlightPlanned) "flight-planned";
+    FlightPlanned(Box<FlightPlanned>) "flight-planned";
     ReadingsTaken(ReadingsTaken) "readings-taken";
 }
 

@@ -67,7 +67,7 @@ impl<D: Door> Line<D> {
     /// [`FaultView`], in the person's language.
     pub fn answer(&self, asking: Asking) -> Result<Value, FaultView> {
         let answered = match asking.asked {
-            Asked::Here(call) => match self.door.app(|app| app.call(call)) {
+            Asked::Here(call) => match self.door.app(|app| app.call(*call)) {
                 Ok(answered) => answered,
                 Err(fault) => Err(witnessmark_app::show(&fault)),
             },

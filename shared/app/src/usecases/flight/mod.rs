@@ -60,7 +60,7 @@ impl App {
             if is_empty(&plan) && self.house.planned_today(&self.house.known(tx, machine)?).is_none() {
                 return Err(Fault::new("flight-empty"));
             }
-            let body = Body::FlightPlanned(plan.clone());
+            let body = Body::FlightPlanned(Box::new(plan.clone()));
             if let Some(own) = identity::signatory(tx)? {
                 self.house.may_sign(tx, machine, &own.device, &body)?;
             }
