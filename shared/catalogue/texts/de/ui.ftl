@@ -302,8 +302,8 @@ log-read = Stundenzähler bei { NUMBER($hours, maximumFractionDigits: 2) } h, { 
   }
 log-kept = Eingetragen: { $words }.
 log-waiting = { $count ->
-    [one] Eine Betriebszeit wartet auf die Unterschrift; deine nächste Unterschrift gilt auch für sie.
-   *[other] { $count } Betriebszeiten warten auf die Unterschrift; deine nächste Unterschrift gilt auch für sie.
+    [one] Ein Eintrag wartet auf die Unterschrift; deine nächste Unterschrift gilt auch für ihn.
+   *[other] { $count } Einträge warten auf die Unterschrift; deine nächste Unterschrift gilt auch für sie.
   }
 log-done = Fertig
 log-undo = Zurücknehmen
@@ -951,7 +951,7 @@ trend-table = { $count ->
 readings-title = Motorlog einlesen
 readings-what = Die Datei, die dein Motorinstrument geschrieben hat: eine Tabelle mit einer Spalte für die Zeit und Spalten für Temperatur oder Drehzahl (CSV: Text mit Komma, Semikolon oder Tabulator zwischen den Spalten).
 readings-step-file = Wähl die Datei.
-readings-step-columns = Sag, wie ihre Spalten gelesen werden. Das wird einmal gefragt und gemerkt.
+readings-step-columns = Sag, wie ihre Spalten gelesen werden. Das wird einmal gefragt und dann gemerkt.
 readings-step-figures = Sieh, was sie sagt; sag, wann es war und wie warm.
 readings-step-sign = Unterschreib: Ihre Werte kommen zu den Trends.
 readings-kept = Die Datei bleibt bei dir. Nur wenige Werte werden unterschrieben und gespeichert: höchste Temperaturen, höchste Drehzahl und Leerlaufdrehzahl, Laufzeit.

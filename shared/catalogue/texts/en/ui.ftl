@@ -301,8 +301,8 @@ log-read = meter at { NUMBER($hours, maximumFractionDigits: 2) } h, { $flights -
   }
 log-kept = Logged: { $words }.
 log-waiting = { $count ->
-    [one] One entry of time waits to be signed; your next signature signs it too.
-   *[other] { $count } entries of time wait to be signed; your next signature signs them too.
+    [one] One entry waits to be signed; your next signature signs it too.
+   *[other] { $count } entries wait to be signed; your next signature signs them too.
   }
 log-done = Done
 log-undo = Take it back

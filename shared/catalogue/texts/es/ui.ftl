@@ -302,8 +302,8 @@ log-read = cuentahoras en { NUMBER($hours, maximumFractionDigits: 2) } h, { $fli
   }
 log-kept = Anotado: { $words }.
 log-waiting = { $count ->
-    [one] Una anotación de tiempo espera firma; tu próxima firma la firma también.
-   *[other] { $count } anotaciones de tiempo esperan firma; tu próxima firma las firma también.
+    [one] Una anotación espera firma; tu próxima firma la firma también.
+   *[other] { $count } anotaciones esperan firma; tu próxima firma las firma también.
   }
 log-done = Listo
 log-undo = Retirarla

@@ -301,8 +301,8 @@ log-read = horamètre à { NUMBER($hours, maximumFractionDigits: 2) } h, { $fli
   }
 log-kept = Noté : { $words }.
 log-waiting = { $count ->
-    [one] Une saisie de temps attend une signature ; votre prochaine signature la signe aussi.
-   *[other] { $count } saisies de temps attendent une signature ; votre prochaine signature les signe aussi.
+    [one] Une saisie attend une signature ; votre prochaine signature la signe aussi.
+   *[other] { $count } saisies attendent une signature ; votre prochaine signature les signe aussi.
   }
 log-done = Terminé
 log-undo = Annuler la saisie
