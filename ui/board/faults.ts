@@ -4,6 +4,7 @@ import { t } from "../src/words";
 
 const OWN = [
   "code-gone",
+  "looking-instructors",
   "no-device",
   "not-a-member",
   "not-instructor",

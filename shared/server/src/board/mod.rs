@@ -7,6 +7,7 @@ mod cookie;
 mod drafts;
 mod events;
 mod fault;
+mod fleet;
 mod follow;
 mod guest;
 mod look;
@@ -115,6 +116,10 @@ impl Board {
             .route("/desk/record/{digest}", get(look::record))
             .route("/desk/photo/{digest}", get(look::photo))
             .route("/desk/second-look/{machine}", get(look::second_look))
+            .route("/desk/lives", get(fleet::lives))
+            .route("/desk/life/{component}", get(fleet::life))
+            .route("/desk/worth", get(fleet::worth))
+            .route("/desk/looking", get(fleet::looking))
             .route("/desk/events", get(events::events))
             .route("/desk/drafts", get(drafts::drafts))
             .route("/desk/drafts/drop", post(drafts::drop_draft))

@@ -7,6 +7,7 @@ mod common;
 #[path = "../../../app/tests/common/mod.rs"]
 mod device;
 
+mod fleet;
 mod looking;
 mod passphrase;
 mod preparing;
