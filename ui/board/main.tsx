@@ -17,6 +17,7 @@ import "../src/style/school.css";
 import "../src/style/board.css";
 import "../src/style/charts.css";
 import "../src/style/memory.css";
+import "../src/style/long-words.css";
 import "../src/style/large-letters.css";
 import "./style/page.css";
 import "./style/table.css";

@@ -25,6 +25,7 @@ import "./style/board.css";
 import "./style/charts.css";
 import "./style/memory.css";
 import "./style/flight.css";
+import "./style/long-words.css";
 import "./style/large-letters.css";
 
 const root = document.getElementById("app");

@@ -52,7 +52,7 @@ function Limit({ machine, limit }: { machine: string; limit: LimitView }) {
 
   return (
     <>
-      <p class="big-value num">{limit.value}</p>
+      <div class="big-value num">{limit.value}</div>
       {limit.critical && <p class="strong">{t("limit-critical")}</p>}
       <p class={limit.confirmed ? "soft" : "unconfirmed"} data-test="source">{limit.source}</p>
       <h2>{t(limit.confirmed ? "limit-anew" : "limit-confirm")}</h2>

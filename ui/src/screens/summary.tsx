@@ -142,8 +142,9 @@ function Hurried({ walk, said }: { walk: Walk; said: Said }) {
         rows={said.hurried.map((point) => (
           <li key={point.id}>
             <a href={pointOf(walk, point.id)} data-test={`hurried-${point.id}`}>
-              <span class="grow strong">{point.words}</span>
-              <span class="underlined">{t("summary-look-again")}</span>
+              <span class="grow">
+                <span class="strong">{point.words}</span> <span class="block underlined">{t("summary-look-again")}</span>
+              </span>
             </a>
           </li>
         ))}
