@@ -29,6 +29,10 @@ async function everywhere(t, look, looks) {
     ["second look", "second", machines.looked],
     ["publish", "publish"],
     ["prepared", "prepared"],
+    ["lives", "fleet"],
+    ["life", "fleet", "exhaust"],
+    ["looking", "looking"],
+    ["worth", "worth"],
     ["nothing", "nowhere"],
   ];
   for (const [name, ...parts] of places) {

@@ -12,7 +12,7 @@ export function LookingSheet() {
   return (
     <>
       <SheetTitle>{t("wall-looking")}</SheetTitle>
-      <LookingBody report={value} />
+      <LookingBody report={value} heading="h3" />
     </>
   );
 }

@@ -12,7 +12,7 @@ export function WorthSheet() {
   return (
     <>
       <SheetTitle>{t("wall-worth")}</SheetTitle>
-      <WorthBody worth={value} />
+      <WorthBody worth={value} heading="h3" />
     </>
   );
 }

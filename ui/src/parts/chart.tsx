@@ -60,7 +60,10 @@ export function Chart({ plot, marked, onPlot }: ChartProps) {
 
 /** The numbers along an axis, in the person's language. */
 function axisNumber([first = 0, second = first + 1]: number[]): (value: number) => string {
-  const digits = Math.min(6, Math.max(0, -Math.floor(Math.log10(second - first) + 1e-9)));
+  // As many decimals as a step has: 2.5 has one.
+  const step = second - first;
+  const whole = (digits: number) => Math.abs(step * 10 ** digits - Math.round(step * 10 ** digits)) < 1e-6;
+  const digits = [0, 1, 2, 3, 4, 5].find(whole) ?? 6;
   const format = new Intl.NumberFormat(language.value, { useGrouping: false, minimumFractionDigits: digits, maximumFractionDigits: digits });
   return (value) => format.format(value);
 }

@@ -3,13 +3,13 @@ import type { LookingPerson, LookingReport } from "../../types";
 import { t } from "../../words";
 import { Pair } from "./bars";
 
-export function LookingBody({ report: { people, caution } }: { report: LookingReport }) {
+export function LookingBody({ report: { people, caution }, heading }: { report: LookingReport; heading: "h2" | "h3" }) {
   return (
     <>
       <p class="cautions" data-test="looking-caution">{caution}</p>
       {people.length === 0 && <p data-test="looking-none">{t("looking-none")}</p>}
       <div class="people">
-        {first(people).map((person, index) => <Person key={index} person={person} at={index} />)}
+        {first(people).map((person, index) => <Person key={index} person={person} at={index} heading={heading} />)}
       </div>
     </>
   );
@@ -21,11 +21,11 @@ function first(people: LookingPerson[]): LookingPerson[] {
   return [...people].sort((a, b) => rank(a) - rank(b));
 }
 
-function Person({ person, at }: { person: LookingPerson; at: number }) {
+function Person({ person, at, heading: Heading }: { person: LookingPerson; at: number; heading: "h2" | "h3" }) {
   const { name, you, inspections, looks, sentences, points } = person;
   return (
     <section class="person-looks" aria-labelledby={`looks-${at}`} data-test={`looks-${name}`} data-you={you}>
-      <h2 id={`looks-${at}`}>{you ? t("looking-you", { name }) : name}</h2>
+      <Heading id={`looks-${at}`}>{you ? t("looking-you", { name }) : name}</Heading>
       <p class="soft">{t("looking-inspections", { count: inspections, looks })}</p>
       {sentences.length > 0 ? (
         <ul class="stack painted">{sentences.map((sentence) => <li key={sentence} class="strong">{sentence}</li>)}</ul>

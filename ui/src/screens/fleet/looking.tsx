@@ -11,7 +11,7 @@ export function Looking() {
   if (!value) return <Waiting screen="looking" fault={fault} again={again} back={back} />;
   return (
     <Page screen="looking" broad title={t("looking-title")} back={back}>
-      <LookingBody report={value} />
+      <LookingBody report={value} heading="h2" />
     </Page>
   );
 }

@@ -6,14 +6,14 @@ import { ShareBar } from "./bars";
 
 const SORTS = ["often", "plain", "never", "few"];
 
-export function WorthBody({ worth: { points, caution } }: { worth: ListWorth }) {
+export function WorthBody({ worth: { points, caution }, heading }: { worth: ListWorth; heading: "h2" | "h3" }) {
   const most = scaleOf(points);
   return (
     <>
       <p class="cautions" data-test="worth-caution">{caution}</p>
       {points.length === 0 && <p data-test="worth-none">{t("worth-none")}</p>}
       {points.some(tells) && <p class="soft">{t("worth-scale", { most })}</p>}
-      {SORTS.map((sort) => <Group key={sort} sort={sort} points={points.filter((point) => point.sort === sort)} most={most} />)}
+      {SORTS.map((sort) => <Group key={sort} sort={sort} points={points.filter((point) => point.sort === sort)} most={most} heading={heading} />)}
     </>
   );
 }
@@ -27,11 +27,18 @@ function scaleOf(points: PointWorth[]): number {
   return [1, 2, 5, 10, 20, 50].find((end) => end >= highest) ?? 100;
 }
 
-function Group({ sort, points, most }: { sort: string; points: PointWorth[]; most: number }) {
+interface GroupProps {
+  sort: string;
+  points: PointWorth[];
+  most: number;
+  heading: "h2" | "h3";
+}
+
+function Group({ sort, points, most, heading: Heading }: GroupProps) {
   if (points.length === 0) return null;
   return (
     <section class="worths" aria-labelledby={`worth-${sort}`} data-test={`worth-${sort}`}>
-      <h2 id={`worth-${sort}`}>{t(`worth-sort-${sort}`, { count: points.length })}</h2>
+      <Heading id={`worth-${sort}`}>{t(`worth-sort-${sort}`, { count: points.length })}</Heading>
       <Some rows={points.map((point) => <Point key={point.point} point={point} most={most} />)} />
     </section>
   );

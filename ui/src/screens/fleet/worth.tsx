@@ -11,7 +11,7 @@ export function Worth() {
   if (!value) return <Waiting screen="worth" fault={fault} again={again} back={back} />;
   return (
     <Page screen="worth" broad title={t("worth-title")} back={back}>
-      <WorthBody worth={value} />
+      <WorthBody worth={value} heading="h2" />
     </Page>
   );
 }
