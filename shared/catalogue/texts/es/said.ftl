@@ -212,6 +212,9 @@ judged-watch = En vigilancia.
 judged-unserviceable = Así no es apto para volar.
 judged-not-fitted = No montado.
 summary-looked = Has mirado { $done } de { $of } puntos en { $minutes } min.
+summary-short-serviceable = Todo utilizable en { $seconds } segundos: { $points } puntos en menos tiempo del que lleva mirar.
+summary-short = Solo { $seconds } segundos para { $points } puntos: menos tiempo del que lleva mirar.
+summary-short-usual = Lo habitual son { $seconds } segundos.
 summary-hurried = { $points ->
     [one] Un punto se respondió
    *[other] { $points } puntos se respondieron
@@ -380,10 +383,7 @@ verify-revoked-key = Línea { $line }, registro { $record }: firmado por el disp
     .hint = No te fíes de él: alguien puede estar usando un dispositivo perdido.
 verify-malformed = Línea { $line }, registro { $record }: dice algo que un registro de clase «{ $kind }» no puede decir ({ $why }).
     .hint = No te fíes de él. El programa de su autor puede fallar.
-verify-missing-record = Dispositivo { $device }: { $from ->
-    [one] faltan en el archivo los registros { $from }
-   *[other] faltan en el archivo los registros { $from }
-  } al { $to } de su cadena sobre este paramotor.
+verify-missing-record = Dispositivo { $device }: de su cadena sobre este paramotor no está en el archivo lo que va del registro { $from } al registro { $to }.
     .hint = Pide a quien te lo envió el archivo entero: se dejó algo fuera.
 verify-broken-chain = Línea { $line }, registro { $record }: no sigue al registro anterior.
     .hint = Se puso un registro en el sitio de otro. Pide el archivo entero al dueño del dispositivo { $device }.
@@ -427,7 +427,11 @@ fault-no-such-language = No hay ningún idioma «{ $language }».
     .hint = Elige uno de los idiomas que se muestran.
 fault-answer-missing = No se dio ninguna respuesta.
     .hint = Elige lo que ves, o introduce el valor.
-fault-answer-kind = El punto «{ $point }» se responde así: { $what }.
+fault-answer-kind = El punto «{ $point }» se responde { $what ->
+    [torque] apretando, con una herramienta
+    [value] con un valor y su unidad
+   *[words] con una de sus propias respuestas
+  }.
     .hint = Un punto de medida lleva un valor con su unidad; los demás, una de sus propias respuestas.
 fault-unit = La unidad no encaja: { $why }
     .hint = Da el valor en una de las unidades que se muestran.
@@ -486,7 +490,15 @@ fault-repack-interval = El plazo entre plegados es de 1 a { $most } días.
     .hint = Introduce los días que da el manual del paracaídas de emergencia.
 fault-repack-in-future = La fecha de plegado está en el futuro.
     .hint = Introduce la fecha de la ficha de plegado.
-fault-limit-end-missing = Falta el extremo { $end } del límite.
+fault-limit-negative = El extremo { $end ->
+    [low] inferior
+   *[high] superior
+  } del límite está por debajo de cero.
+    .hint = Introduce 0 o más.
+fault-limit-end-missing = Falta el extremo { $end ->
+    [low] inferior
+   *[high] superior
+  } del límite.
     .hint = Introdúcelo como está en el manual.
 fault-limit-crossed = El extremo inferior está por encima del superior.
     .hint = Cámbialos entre sí, o mira si hay una unidad equivocada.
@@ -502,10 +514,10 @@ fault-not-an-inspection = Este registro no es una inspección.
     .hint = Elige una inspección en el historial.
 fault-reading-behind = La lectura del cuentahoras queda por detrás de lo conocido: { $hours } h.
     .hint = Léelo otra vez. Si las horas conocidas son falsas, describe de nuevo el paramotor con las correctas.
-fault-time-too-much = No pueden ser más de { $hours } horas o { $flights } vuelos de una vez.
-    .hint = Introduce lo funcionado y volado desde la última anotación, día por día.
 fault-fuel-burned = Ese no puede ser el combustible que se gastó en ese tiempo.
     .hint = Da el combustible gastado, en litros o galones, con las horas de motor en que se gastó; o déjalo fuera.
+fault-time-too-much = No pueden ser más de { $hours } horas o { $flights } vuelos de una vez.
+    .hint = Introduce lo funcionado y volado desde la última anotación, día por día.
 fault-nothing-logged = No se introdujo nada.
     .hint = Introduce horas, vuelos, un depósito gastado o la lectura del cuentahoras.
 fault-log-signed = No hay ninguna anotación que espere todavía una firma.
@@ -616,3 +628,12 @@ fault-call-unknown = Esta llamada no se puede leer: { $why }
     .hint = La pantalla y el programa pueden ser de versiones distintas: carga otra vez la página.
 fault-address = La dirección { $address } no se puede usar: { $why }
     .hint = Elige otro puerto con --port, o 0 para cualquiera.
+
+## Why a value is unconfirmed, as data sheets say it most often
+
+why-common-practice-no-source = práctica común, sin fuente
+why-the-maker-s-manual-gives-it-no-common-figure = lo da el manual del fabricante: no hay cifra común
+why-the-propeller-maker-s-manual-gives-it-no-common-figure = lo da el manual del fabricante de la hélice: no hay cifra común
+why-depends-on-the-propeller-and-the-gear-ratio-no-common-figure = depende de la hélice y de la relación de la reductora: no hay cifra común
+why-depends-on-the-battery-and-the-propeller-no-common-figure = depende de la batería y de la hélice: no hay cifra común
+why-compare-with-a-new-spring-no-common-figure = compáralo con un muelle nuevo: no hay cifra común
