@@ -53,6 +53,7 @@ verbs! {
     Release release;
     Tool tool;
     Component component;
+    Fleet fleet;
     Person person;
     School school;
     Sync sync;

@@ -48,6 +48,11 @@ help-component = Components with a time in service of their own
 help-component-fit = Fit a component that is new here, with the time it brings (signed)
 help-component-move = Take a component off one machine and fit it to another (signed)
 help-component-off = Take a component off a machine (signed)
+help-fleet = What all looks here tell together: how long parts last, how people look, what points are worth
+help-fleet-parts = List the components of which lives can be told
+help-fleet-life = Say how long components of a type last, and how often to look at them
+help-fleet-looking = Say how people look, each beside the others on the same points
+help-fleet-lists = Say what the points of the lists are worth, for their author
 help-person = Other people who sign in this data folder
 help-person-add = Add another person, with a key and PIN of their own
 help-person-list = List the other people
@@ -172,6 +177,9 @@ help-arg-clicks = Clicks since the last calibration
 help-arg-dropped = It was dropped or forced since
 help-arg-part = Which part of the machine it is; “machine engines” names them
 help-arg-component = The component's name, serial number or id
+help-arg-component-type = The type of component, as exhaust; “fleet parts” lists them
+help-arg-chance = The chance of an unseen failure between two looks that is borne; the school's, else 0.02
+help-arg-in-force = The interval in force, engine hours; the school's until you say
 help-arg-component-name = What you call the component
 help-arg-serial-number = Its serial number
 help-arg-own-hours = Hours it has run before
@@ -412,6 +420,50 @@ cli-component-off = {" "}(off)
 cli-component-fitted = Fitted and signed.
 cli-component-moved = Taken off, fitted to the other machine, and signed.
 cli-component-taken-off = Taken off and signed.
+
+## The fleet
+
+cli-fleet-nothing = No look at any component is here yet. Walk round a machine and sign, or take records in.
+cli-fleet-nobody = Nobody has signed an inspection here yet, or you may not see how they look: of a school's machines its instructors see all, everybody sees themselves.
+cli-fleet-part = { $part } [{ $id }]: { $machines ->
+    [one] one machine
+   *[other] { $machines } machines
+  }, { $lives ->
+    [one] one life
+   *[other] { $lives } lives
+  }, { $failed ->
+    [0] none
+    [one] one
+   *[other] { $failed }
+  } of them found unserviceable
+cli-fleet-steps = Still serviceable, with no form of life assumed (interval of 95 %):
+cli-fleet-step = from { $hours } h: { $share } % ({ $low } to { $high })
+cli-fleet-fitted = Still serviceable, by the fitted curve (interval of 95 %):
+cli-fleet-at = at { $hours } h: { $share } % ({ $low } to { $high })
+cli-fleet-intervals = How the intervals were made:
+cli-fleet-person = { $name }{ $you ->
+    [yes] {" "}(you)
+   *[no] {""}
+  }: { $inspections ->
+    [one] one inspection
+   *[other] { $inspections } inspections
+  }, { $looks ->
+    [one] one look
+   *[other] { $looks } looks
+  } at points that others look at, too
+cli-fleet-seconds = Middle time on a point: { $own } s{ $beside ->
+    [yes] , the others { $others } s
+   *[no] {""}
+  }
+cli-fleet-hurried = Hurried: { $own } %{ $beside ->
+    [yes] , the others { $others } %
+   *[no] {""}
+  }
+cli-fleet-found = Found in 100 looks: { $own }{ $beside ->
+    [yes] , the others { $others }
+   *[no] {""}
+  }
+cli-fleet-hurried-points = Hurried most often: { $points }
 
 ## The school
 

@@ -49,6 +49,7 @@ life-at-half = At { $age } h it would be { $every } h.
 life-never-longer = What is in force stays: nothing from here ever lengthens it.
 life-stays = The { $in_force } h in force stay as they are.
 life-nothing-in-force = No interval is in force for it here, so this can only suggest. What is in force your school publishes, and the maker's manual says.
+life-none-in-force = No interval is in force for it here: the maker's manual says how often to look.
 life-publish = It comes into force when an instructor publishes it.
 life-chance-ours = { $percent } % is our choice: no school has set the chance that it bears.
 

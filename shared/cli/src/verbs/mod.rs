@@ -32,6 +32,7 @@ pub mod defect;
 pub mod demo;
 pub mod due;
 pub mod export;
+pub mod fleet;
 pub mod flight;
 pub mod import;
 pub mod job;

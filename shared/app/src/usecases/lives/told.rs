@@ -54,7 +54,7 @@ impl House {
         let with = |id: &str| Said::new(id).number("percent", percent);
         let stays = || {
             let said = |hours: f64| Said::new("life-stays").number("in_force", tenths(hours));
-            asked.in_force.map_or_else(|| Said::new("life-nothing-in-force"), said)
+            asked.in_force.map_or_else(|| Said::new("life-none-in-force"), said)
         };
         let inspect = match &reckoned.inspect {
             Ok(inspect) => inspect,

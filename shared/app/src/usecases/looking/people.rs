@@ -64,6 +64,7 @@ impl House {
 
     fn looking_person(&self, looker: Looker, name: String, you: bool, points: Vec<String>) -> LookingPerson {
         let percent = |share: f64| (share * 1000.0).round() / 10.0;
+        let found = |share: f64| (share * 10_000.0).round() / 100.0;
         let seconds = |seconds: f64| (seconds * 10.0).round() / 10.0;
         LookingPerson {
             sentences: self.looking_sentences(&looker, !points.is_empty()),
@@ -75,14 +76,14 @@ impl House {
             fleet_seconds: looker.others_seconds.map(seconds),
             hurried_percent: percent(looker.hurried),
             fleet_hurried_percent: looker.others_hurried.map(percent),
-            found_percent: percent(looker.found),
-            fleet_found_percent: looker.others_found.map(percent),
+            found_percent: found(looker.found),
+            fleet_found_percent: looker.others_found.map(found),
             points,
         }
     }
 
     fn looking_sentences(&self, looker: &Looker, points: bool) -> Vec<String> {
-        let percent = |share: f64| (share * 1000.0).round() / 10.0;
+        let percent = |share: f64| (share * 10_000.0).round() / 100.0;
         let beside = |id: &str, own: f64, others: Option<f64>| {
             let said = Said::new(id).number("looks", looker.looks);
             said.number("own", percent(own)).number("others", percent(others.unwrap_or_default()))
