@@ -49,7 +49,7 @@ trend-grade-goes = D’un examen à l’autre, { $way ->
    *[falling] cela s’améliore
   }. Le dernier a trouvé « { $latest } ».
 trend-rests = Cela repose sur { $n } mesures, de { $from } à { $to } heures moteur. Le hasard seul donne une telle tendance moins d’une fois sur { $one_in }.
-trend-neither = Pas de tendance en { $n } mesures : le hasard seul les fait varier autant. En 100 heures moteur, ce peut être n’importe quoi entre { $low } et { $high }.
+trend-neither = Pas de tendance en { $n } mesures : le hasard seul les fait varier autant. Sur ces { $span } heures moteur, le changement peut être n’importe lequel entre { $low } et { $high }.
 trend-neither-flat = Pas de tendance en { $n } mesures : le hasard seul les fait varier autant.
 trend-grade-neither = Pas de tendance en { $n } examens : le hasard seul donne tout aussi bien une telle suite de mieux et de pire.
 
