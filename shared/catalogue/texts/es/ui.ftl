@@ -1,7 +1,6 @@
 # Spanish: the screens' own words. Sections as in ../en/ui.ftl.
 
 app-name = Witness Mark
-language-name = Español
 
 ## Opening what a code is about
 
@@ -884,3 +883,430 @@ take-in-known = { $count ->
 everything = Todo lo de este dispositivo
 everything-what = Todos los registros de todos los paramotores en un archivo: para guardar, o para otro dispositivo. No contiene ninguna clave ni ningún PIN.
 everything-give = Entregarlo todo
+
+## Charts
+
+chart-name = { $title }: { $count ->
+    [one] una lectura
+   *[other] { $count } lecturas
+  }
+chart-keys = Las flechas izquierda y derecha van de lectura en lectura. Intro abre el registro de la lectura.
+axis-hours = { $hours } h
+chart-before = La lectura anterior
+chart-after = La lectura siguiente
+drawn-title = Qué significan las marcas
+drawn-reading = Una lectura
+drawn-far-off = Una lectura lejos de la línea: se muestra, no se deja fuera
+drawn-band = Dentro del margen
+drawn-limit = El límite
+drawn-limit-unconfirmed = El límite, sin confirmar por un documento
+drawn-line = Hacia dónde va, con su margen de duda
+drawn-neither = Una línea con su margen de duda donde no se puede decir nada seguro: el puro azar la dibujaría
+drawn-reach = Si sigue así: dónde alcanza el límite, de lo más pronto a lo más tarde
+drawn-change = Un escalón: el nivel de antes y el de después
+drawn-mark = Un trabajo, o una parte montada o desmontada; su número está en la lista bajo el gráfico
+drawn-steps = Proporción todavía utilizable, escalón a escalón, tal como se encontró
+drawn-fitted = Una curva suave que la sigue, con su margen de duda
+drawn-failed = Encontrado inutilizable: falló entre dos miradas
+drawn-whole = Todavía entero en la última mirada
+
+## Trends
+
+drifts = Lo que se desvía
+drifts-no-readings = Todavía no hay lecturas que seguir. Llegan con cada recorrido, y con los datos de motor.
+drifts-too-little = { $count ->
+    [one] Una medida tiene lecturas, pero todavía no se puede decir hacia dónde va.
+   *[other] { $count } medidas tienen lecturas, pero de ninguna se puede decir todavía hacia dónde va.
+  }
+drifts-nothing = { $told ->
+    [one] Nada se desvía: se sigue una medida.
+   *[other] Nada se desvía: se siguen { $told } medidas.
+  } { $few ->
+    [0] {""}
+    [one] De una más todavía no se puede decir nada.
+   *[other] De { $few } más todavía no se puede decir nada.
+  }
+trends-title = Todas las tendencias
+trends-over = { $machine } · { NUMBER($hours, minimumFractionDigits: 1, maximumFractionDigits: 1) } h
+trends-none = Todavía no hay nada que seguir. Lo que mides en un recorrido se sigue aquí a lo largo de las horas de motor, y también lo que incorporas de los datos de motor.
+trends-what = Cada lectura está sobre las horas de motor con que se tomó. Toca un gráfico para leer una.
+trend-limit = límite { NUMBER($value, maximumFractionDigits: 2, useGrouping: 0) } { $unit }
+trend-from = desde { NUMBER($hours, maximumFractionDigits: 0) } h
+trend-far-off = lejos de la línea
+trend-unsigned = sin firmar todavía
+trend-marks = { $count ->
+    [one] Qué es el trazo de la línea de horas
+   *[other] Qué son los { $count } trazos de la línea de horas
+  }
+trend-hours = Horas de motor
+trend-reading = Lectura
+trend-table = { $count ->
+    [one] La única lectura, en una tabla
+   *[other] Las { $count } lecturas en una tabla
+  }
+
+## Engine logs
+
+readings-title = Incorporar datos de motor
+readings-what = El archivo que escribió el instrumento de tu motor: una tabla con una columna de tiempo y columnas de temperatura o de régimen (CSV: texto con columnas separadas por coma, punto y coma o tabulador).
+readings-step-file = Elige el archivo.
+readings-step-columns = Di cómo se leen sus columnas. Se pregunta una vez, y se recuerda.
+readings-step-figures = Mira qué dice, y pon cuándo fue y qué temperatura hacía.
+readings-step-sign = Fírmalo: sus cifras pasan a las tendencias.
+readings-kept = El archivo se queda contigo. Se firman y guardan sus pocas cifras: temperaturas más altas, régimen más alto y de ralentí, tiempo en marcha.
+readings-choose = Elegir el archivo
+readings-other = Otro archivo
+readings-busy = Leyendo…
+readings-guessed = ¿Se lee bien así?
+readings-guessed-what = Esto es solo una suposición por los encabezados. Mira cada columna, y cambia lo que esté mal.
+readings-remembered = ¿Se lee como la última vez?
+readings-remembered-what = Ya se incorporó un archivo con estos encabezados. Entonces dijiste que se lee así:
+readings-change = Leerlo de otra manera
+readings-confirm = Sí, leerlo así
+readings-signs = Entre columnas: { $separator ->
+    [tab] un tabulador
+   *[other] «{ $separator }»
+  }. Delante de los decimales: «{ $decimal }». Los dos se ven en el archivo.
+readings-holds = Qué contiene
+readings-left-out = se deja fuera
+readings-time = Tiempo
+readings-time-form = Cómo está escrito el tiempo
+readings-told = Qué dice
+readings-rows = { $rows ->
+    [one] Una fila leída, { $lasts }.
+   *[other] { $rows } filas leídas, { $lasts }.
+  }
+readings-unread = { $count ->
+    [one] En una fila hay algo que no se puede leer; lo demás de ella cuenta.
+   *[other] En { $count } filas hay algo que no se puede leer; lo demás de ellas cuenta.
+  }
+readings-hours = Horas de motor de entonces
+readings-on = Día
+readings-outside = Temperatura que hacía fuera
+readings-outside-why = Con ella, las temperaturas de culata se llevan todas a un mismo día, para poder comparar verano e invierno. Déjalo vacío si no la sabes.
+readings-sign = Firmar lo que dice
+readings-again = Ya incorporado
+readings-again-what = Este mismo archivo ya se incorporó antes. Contado dos veces, torcería la tendencia.
+readings-to-record = Abrir su registro
+
+## What all records tell
+
+fleet-title = Lo que dicen los registros
+fleet-own = Todos los paramotores de este dispositivo
+fleet-more = Más de lo que dicen los registros
+fleet-what = Todas las miradas a todos los paramotores conocidos aquí, juntas. Son pocas, y no son un manual: los intervalos del fabricante valen mientras nadie los acorte.
+fleet-lives = Cuánto duran los componentes
+fleet-none = Todavía no hay firmada ninguna mirada a un componente. Con cada recorrido firmado se sabe más aquí.
+fleet-counts = { $failed ->
+    [0] Ninguno encontrado inutilizable
+    [one] Uno encontrado inutilizable
+   *[other] { $failed } encontrados inutilizables
+  }, de { $lives ->
+    [one] uno
+   *[other] { $lives }
+  } en { $machines ->
+    [one] un paramotor
+   *[other] { $machines } paramotores
+  }
+life-in-force = En vigor: mirarlo cada
+life-asked-for = Los hallazgos piden mirarlo cada
+life-asked = Los hallazgos piden mirarlo
+life-every-flight = antes de cada vuelo
+life-suggested = Aquí no hay ninguno en vigor. Los hallazgos sugieren cada
+life-stays-so = Los hallazgos no lo acortan.
+life-every = { NUMBER($hours, maximumFractionDigits: 1) } h
+life-chance = para que la probabilidad de un fallo que nadie ha visto quede por debajo del { NUMBER($percent, maximumFractionDigits: 1) } %
+life-only-shorter = Un intervalo hallado aquí, por sí solo, nunca alarga: solo acorta. Alargar uno es cosa del manual del fabricante y de una persona.
+life-caption = Proporción todavía utilizable, según las horas propias del componente
+life-share = Proporción todavía utilizable
+life-table = Los números de la curva
+life-ask = Preguntar con otra probabilidad o intervalo
+life-chance-borne = Probabilidad de un fallo sin ver
+life-in-force-hours = Intervalo en vigor, horas
+share = { NUMBER($percent, maximumFractionDigits: 1) } %
+share-between = { NUMBER($percent, maximumFractionDigits: 0) } % ({ NUMBER($low, maximumFractionDigits: 0) } a { NUMBER($high, maximumFractionDigits: 0) } %)
+
+## How people look, and what the points are worth
+
+looking-title = Cómo mira cada cual
+looking-none = Nadie ha firmado todavía bastantes recorridos para esto.
+looking-nothing = No llama la atención nada.
+looking-you = { $name } (tú)
+looking-inspections = { $count ->
+    [one] Un recorrido firmado
+   *[other] { $count } recorridos firmados
+  }; comparado en { $looks ->
+    [one] una mirada
+   *[other] { $looks } miradas
+  } a puntos que otros también miran
+looking-hurried = Con prisa, de cada cien puntos
+looking-points = Con prisa más a menudo:
+looking-seconds = La mitad de los puntos, en menos de
+looking-own-seconds = { NUMBER($seconds, maximumFractionDigits: 1) } s
+looking-fleet-seconds = { NUMBER($seconds, maximumFractionDigits: 1) } s, los demás
+looking-found = Encontrados mal, de cada cien puntos
+looking-own-count = { NUMBER($count, maximumFractionDigits: 1) }
+looking-fleet-count = { NUMBER($count, maximumFractionDigits: 1) }, los demás
+worth-title = Lo que valen los puntos
+worth-none = Todavía no hay firmado ningún recorrido.
+worth-sort-often = Encontrados mal a menudo ({ $count })
+worth-sort-never = Nunca encontrados mal ({ $count })
+worth-sort-plain = Encontrados mal alguna vez ({ $count })
+worth-sort-few = Mirados demasiado poco para decir algo ({ $count })
+worth-scale = Cada línea va de ninguno a { $most } de cada 100 miradas: el trazo es la proporción encontrada mal, la barra su margen de duda.
+worth-counts = { $looks ->
+    [one] una mirada
+   *[other] { $looks } miradas
+  }{ $machines ->
+    [0] {""}
+    [one] : { $watch } × en vigilancia, { $unserviceable } × inutilizable, en un paramotor
+   *[other] : { $watch } × en vigilancia, { $unserviceable } × inutilizable, en { $machines } paramotores
+  }
+worth-seconds = La mitad de las miradas llevó menos de { NUMBER($seconds, maximumFractionDigits: 1) } s; { NUMBER($hurried, maximumFractionDigits: 0) } de cada cien fueron con prisa.
+
+## Load, fuel, air and wind before a flight
+
+flight = Carga, combustible y aire
+flight-what = Responde lo que hoy importa, y deja fuera lo demás. Cada respuesta se compara enseguida con su límite.
+flight-reminders = Los manuales de la vela y del motor y las normas locales van primero: estos números son recordatorios. Si no coinciden, para y sigue el manual.
+flight-part-load = ¿Cuánto peso sube?
+flight-part-mix = ¿Qué entra en el depósito?
+flight-part-fuel = ¿Cuánto dura el combustible?
+flight-part-air = ¿Qué densidad tiene el aire?
+flight-part-wind = ¿Qué fuerza tiene el viento?
+flight-left-out = Dejado fuera
+flight-leave-out = Dejar esto fuera
+flight-reckoning = Calculando…
+flight-lacks = Falta por escribir: { $values }.
+flight-lacks-hint = Escribe lo que falta, o deja fuera esa pregunta.
+flight-keep = Guardarlo para este vuelo
+flight-kept = Guardado. Está en el veredicto, y tu próxima firma lo firma.
+flight-keep-means = Entra enseguida en el veredicto, y tu próxima firma lo firma.
+flight-verdict = Con esto:
+flight-unit = Unidad: { $value }
+flight-pad-away = Quitar teclas
+flight-pad-next = Siguiente
+flight-pad-done = Listo
+flight-value-pilot = Tú, vestido para volar
+flight-value-machine = Paramotor y vela, sin combustible
+flight-value-fuel = Combustible al despegar
+flight-value-ballast = Lastre y lo demás
+flight-value-inTank = Ahora en el depósito
+flight-value-addFuel = Gasolina que echas
+flight-value-target = Partes de gasolina por una de aceite
+flight-value-ratioInTank = Partes de gasolina en el depósito por una de aceite
+flight-value-oil = Aceite que has echado
+flight-value-minutes = Tiempo de vuelo
+flight-value-reserve = Debe quedar al aterrizar
+flight-value-elevation = Elevación del campo
+flight-value-setting = Reglaje del altímetro, QNH
+flight-value-pressure = Presión en el campo, QFE
+flight-value-temperature = Temperatura
+flight-value-dew = Punto de rocío, si se sabe
+flight-value-mean = Viento medio
+flight-value-gust = Racha más fuerte
+flight-value-mostMean = Viento medio, máximo
+flight-value-mostGust = Rachas, máximo
+flight-value-mostFactor = Racha entre viento medio, máximo
+flight-span = { $low } a { $high } { $unit }
+flight-wing = La vela lleva de { $range } con motor.
+flight-wing-without = Sin motor, de { $range }.
+flight-source = { $document }{ $page ->
+    [empty] {""}
+   *[other] , { $page }
+  }.
+flight-wing-unsourced = Nadie ha dicho dónde está escrito: sin confirmar.
+flight-no-wing = Todavía no está descrito lo que puede llevar la vela.
+flight-to-wing = Describirlo con su manual
+flight-caution-pour = Vapor de combustible: ninguna llama, y nada de teléfono en la mano mientras lo echas. Lee el número, guarda el teléfono, y solo entonces échalo.
+flight-pour = Aceite que echar
+flight-poured = Ya está dentro
+flight-no-ratio = La hoja de datos del motor no tiene proporción: tómala del manual del fabricante.
+flight-plain = Lo que hay en el depósito no lleva aceite
+flight-oil-hint = Después de echarlo. Antes, déjalo vacío.
+flight-minutes = min
+flight-to-log = Anotar lo que gastó un vuelo
+flight-by = ¿Qué lees?
+flight-by-altimeter = El reglaje de un altímetro (QNH: la presión reducida al nivel del mar)
+flight-by-field = Un barómetro en el campo (QFE: la presión de aquí mismo)
+flight-measured = De las { $time }. Escríbelo de nuevo cuando hayas vuelto a medir.
+flight-own-limits = Tus propios límites
+flight-school = Los límites de la escuela:
+flight-school-mean = viento medio { $value }
+flight-school-gust = rachas { $value }
+flight-school-factor = racha entre viento medio { $value }
+flight-caution-weather = El viento de un momento no es el tiempo que hace: el cielo, la previsión y el terreno los juzgas tú.
+flight-row-not-yet = Sin calcular hoy
+flight-row-well = Calculado hoy: todo dentro de los límites
+
+## What the wing may carry, and what the machine weighs
+
+form-load = Peso, y lo que puede llevar la vela
+form-load-what = Para el cálculo antes de cada vuelo. Deja vacío lo que nadie sepa.
+form-weight = El peso del paramotor
+form-weight-hint = Chasis, motor, arnés, vela y paracaídas de emergencia, sin combustible.
+form-wing-with = Peso total en vuelo con motor, según el manual de la vela
+form-wing-without = Peso total en vuelo sin motor
+form-wing-without-hint = Si el manual da los dos.
+form-wing-low = Mínimo
+form-wing-high = Máximo
+form-wing-document = Título y edición del manual de la vela
+form-wing-only-free = Falta el rango con motor.
+form-wing-only-free-hint = Escribe también el rango con motor: con ese se compara este paramotor.
+
+## Fuel that a flight burned
+
+log-burned-open = Combustible gastado, si lo mediste
+log-burned = Combustible gastado
+log-burned-hint = Lo que había antes en el depósito, menos lo que hay ahora. Los próximos vuelos se calculan con ello.
+
+## Choices of this device
+
+language-name = Español
+settings-choices = En este dispositivo
+settings-aloud = Leer los puntos en voz alta
+settings-aloud-what = Primero la precaución, después qué mirar, y cómo se ve bien y cómo mal. Se calla cuando respondes.
+settings-no-voice = Este dispositivo no tiene voz para { $language }, así que no se lee nada en voz alta.
+settings-units = Unidades en que lees y escribes
+settings-units-what = Cada una se puede cambiar donde se escribe. Lo que dice un manual se muestra como él lo dice, y en la tuya.
+settings-unit-mass = Peso
+settings-unit-volume = Combustible
+settings-unit-speed = Viento
+settings-unit-temperature = Temperatura
+settings-unit-pressure = Presión del aire
+settings-unit-height = Altura
+settings-unit-torque = Par
+settings-unit-sheet = como en la hoja de datos
+settings-unit-option = { $sign }, { $words }
+folder-none = en ninguna carpeta, para todos los paramotores
+folder-texts-other = palabras, en otro idioma
+folder-language = ¿Qué idioma?
+folder-language-hint = Su código, por ejemplo nl o pt-BR.
+
+## Read aloud
+
+aloud = Leer en voz alta
+spoken-plus-minus = más o menos
+spoken-at-most = como máximo
+spoken-at-least = como mínimo
+spoken-range = { $low } a { $high }
+spoken-unit-kg = { $count ->
+    [one] kilogramo
+   *[other] kilogramos
+  }
+spoken-unit-lb = { $count ->
+    [one] libra
+   *[other] libras
+  }
+spoken-unit-L = { $count ->
+    [one] litro
+   *[other] litros
+  }
+spoken-unit-mL = { $count ->
+    [one] mililitro
+   *[other] mililitros
+  }
+spoken-unit-gal-us = { $count ->
+    [one] galón estadounidense
+   *[other] galones estadounidenses
+  }
+spoken-unit-gal-br = { $count ->
+    [one] galón imperial
+   *[other] galones imperiales
+  }
+spoken-unit-L-h = { $count ->
+    [one] litro por hora
+   *[other] litros por hora
+  }
+spoken-unit-km-h = { $count ->
+    [one] kilómetro por hora
+   *[other] kilómetros por hora
+  }
+spoken-unit-kt = { $count ->
+    [one] nudo
+   *[other] nudos
+  }
+spoken-unit-m-s = { $count ->
+    [one] metro por segundo
+   *[other] metros por segundo
+  }
+spoken-unit-Cel = { $count ->
+    [one] grado Celsius
+   *[other] grados Celsius
+  }
+spoken-unit-degF = { $count ->
+    [one] grado Fahrenheit
+   *[other] grados Fahrenheit
+  }
+spoken-unit-K = kelvin
+spoken-unit-hPa = { $count ->
+    [one] hectopascal
+   *[other] hectopascales
+  }
+spoken-unit-inHg = { $count ->
+    [one] pulgada de mercurio
+   *[other] pulgadas de mercurio
+  }
+spoken-unit-bar = bar
+spoken-unit-psi = libras por pulgada cuadrada
+spoken-unit-m = { $count ->
+    [one] metro
+   *[other] metros
+  }
+spoken-unit-mm = { $count ->
+    [one] milímetro
+   *[other] milímetros
+  }
+spoken-unit-in = { $count ->
+    [one] pulgada
+   *[other] pulgadas
+  }
+spoken-unit-ft = { $count ->
+    [one] pie
+   *[other] pies
+  }
+spoken-unit-N-m = { $count ->
+    [one] newton metro
+   *[other] newtons metro
+  }
+spoken-unit-lbf-in = { $count ->
+    [one] libra fuerza pulgada
+   *[other] libras fuerza pulgada
+  }
+spoken-unit-lbf-ft = { $count ->
+    [one] libra fuerza pie
+   *[other] libras fuerza pie
+  }
+spoken-unit-kgf-cm = { $count ->
+    [one] kilogramo fuerza centímetro
+   *[other] kilogramos fuerza centímetro
+  }
+spoken-unit-kgf-m = { $count ->
+    [one] kilogramo fuerza metro
+   *[other] kilogramos fuerza metro
+  }
+spoken-unit-V = { $count ->
+    [one] voltio
+   *[other] voltios
+  }
+spoken-unit-s = { $count ->
+    [one] segundo
+   *[other] segundos
+  }
+spoken-unit-min = { $count ->
+    [one] minuto
+   *[other] minutos
+  }
+spoken-unit-h = { $count ->
+    [one] hora
+   *[other] horas
+  }
+spoken-unit-per-minute = { $count ->
+    [one] revolución por minuto
+   *[other] revoluciones por minuto
+  }
+spoken-unit-deg = { $count ->
+    [one] grado
+   *[other] grados
+  }
+spoken-unit-percent = por ciento
