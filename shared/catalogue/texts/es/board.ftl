@@ -107,3 +107,38 @@ wall-prepared-none = Nada de lo que preparaste espera firma.
 wall-take-back = Retirarlo
 wall-draft-deferral = { $machine }: { $title } puede esperar
 wall-draft-publication = { $title }, versión { $version }
+
+## What the records tell
+
+wall-lives = Cuánto duran los componentes
+wall-lives-what = Todas las miradas a todos los paramotores de la escuela, juntas. Son pocas, y no son un manual: los intervalos del fabricante valen mientras nadie los acorte.
+wall-worth = Lo que valen los puntos
+wall-looking = Cómo mira cada cual
+
+## What the server refuses
+
+wall-fault-code-gone = Este código no se confirmó a tiempo.
+wall-fault-code-gone-hint = Pide un código nuevo.
+wall-fault-no-device = Una frase de paso te deja mirar, y nada más.
+wall-fault-no-device-hint = Entra con tu propio dispositivo: lo que preparas aquí, lo firmas allí.
+wall-fault-looking-instructors = Aquí, cómo mira cada cual solo lo ve un instructor.
+wall-fault-looking-instructors-hint = Cada uno ve en su propio dispositivo cómo mira; para verlos a todos, entra aquí un instructor.
+wall-fault-not-a-member = Hoy este dispositivo no es miembro.
+wall-fault-not-a-member-hint = Pide a la escuela que admita este dispositivo.
+wall-fault-not-instructor = Aquí solo prepara algo un instructor.
+wall-fault-not-instructor-hint = Pídeselo a un instructor, o sigue mirando.
+wall-fault-not-yours = Esto lo preparó otra persona.
+wall-fault-not-yours-hint = Solo quien preparó algo lo retira.
+wall-fault-other-page = Esto no lo pidió la propia página del panel.
+wall-fault-other-page-hint = Abre el panel en la propia dirección del servidor y prueba allí otra vez.
+wall-fault-passphrase-off = Este panel no tiene frase de paso.
+wall-fault-passphrase-off-hint = Entra con tu dispositivo.
+wall-fault-passphrase-too-often = Demasiadas frases de paso equivocadas. Espera { $minutes ->
+    [one] un minuto
+   *[other] { $minutes } minutos
+  }.
+wall-fault-passphrase-too-often-hint = O entra con tu dispositivo: eso sigue funcionando.
+wall-fault-passphrase-wrong = Esta no es la frase de paso.
+wall-fault-passphrase-wrong-hint = Prueba otra vez, o entra con tu dispositivo.
+wall-fault-signed-out = En esta página no ha entrado nadie.
+wall-fault-signed-out-hint = Entra con tu dispositivo.
