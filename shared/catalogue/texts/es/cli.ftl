@@ -20,7 +20,8 @@ help-defect = Lo que está abierto en un paramotor: listarlo, arreglarlo o dejar
 help-defect-list = Listar lo abierto: defectos, y lo que está en vigilancia
 help-defect-rectify = Firmar que se arregló lo que estaba abierto en un punto
 help-defect-defer = Firmar que un defecto puede esperar, dentro de límites y con una condición
-help-flight = Anotar tiempo en servicio después de aterrizar
+help-flight = Preparar un vuelo antes del despegue, y anotar su tiempo después de aterrizar
+help-flight-prepare = Calcular carga, combustible, aire y viento; se firma con tu próxima firma (salida 1: inmovilizado)
 help-flight-log = Anotar horas, vuelos y depósitos, o la lectura del cuentahoras; se firma con tu próxima firma
 help-flight-undo = Retirar el último tiempo anotado, mientras nadie lo haya firmado
 help-due = Lo que vence por horas, vuelos, depósitos o días
@@ -28,6 +29,7 @@ help-due-list = Listar lo que vence en un paramotor, lo más próximo primero
 help-due-keep = Llevar algo que vence una y otra vez, o cambiarlo (firmado)
 help-due-done = Firmar que se hizo: ahora, o cuando digas
 help-due-end = Firmar que ya no se lleva
+help-trend = Qué hacen las medidas de un paramotor a lo largo de su tiempo en servicio, y cuándo alcanzan sus límites
 help-job = Trabajo en un paramotor: desde lo que hiciste hasta la lista que le sigue
 help-job-choices = Listar los trabajos que se pueden hacer en un paramotor
 help-job-plan = Mostrar qué suponen los trabajos: qué se desmonta y se monta y en qué orden, qué se renueva, qué sigue
@@ -46,6 +48,11 @@ help-component = Componentes con un tiempo en servicio propio
 help-component-fit = Montar un componente que es nuevo aquí, con el tiempo que trae (firmado)
 help-component-move = Desmontar un componente de un paramotor y montarlo en otro (firmado)
 help-component-off = Desmontar un componente de un paramotor (firmado)
+help-fleet = Lo que dicen juntas todas las miradas de aquí: cuánto duran los componentes, cómo mira cada cual, lo que valen los puntos
+help-fleet-parts = Listar los componentes de cuya vida se puede decir algo
+help-fleet-life = Decir cuánto duran los componentes de una clase, y cada cuánto mirarlos
+help-fleet-looking = Decir cómo mira cada cual, al lado de los demás en los mismos puntos
+help-fleet-lists = Decir lo que valen los puntos de las listas, para quien las escribe
 help-person = Otras personas que firman en esta carpeta de datos
 help-person-add = Añadir a otra persona, con su propia clave y su propio PIN
 help-person-list = Listar a las otras personas
@@ -82,7 +89,8 @@ help-label = Escribir una etiqueta para pegar en un paramotor, en PDF; su códig
 help-csv = Escribir todo lo de un paramotor como tabla (CSV)
 help-calendar = Escribir lo que vence en un paramotor como archivo de calendario (iCalendar)
 help-export = Escribir los registros de un paramotor en un archivo que cualquiera puede verificar
-help-import = Incorporar los registros de un archivo (salida 1: una línea no se aceptó)
+help-import = Incorporar los registros de un archivo (salida 1: una línea no se aceptó), o los datos de un motor
+help-import-readings = Incorporar las cifras de un archivo de datos de motor, con temperaturas y régimen (CSV), firmadas
 help-verify = Comprobar archivos de registros con solo los archivos (salida 1: algo está mal)
 help-serve-ui = Mostrar las pantallas en un navegador de este ordenador
 help-server = Servir a una escuela: intercambiar los registros de sus miembros, mostrar su panel (hasta que se le pida parar)
@@ -111,6 +119,14 @@ help-arg-flights = Vuelos
 help-arg-reserve-repacked = La fecha de la ficha de plegado del paracaídas de emergencia, como 2026-04-30
 help-arg-repack-every = Días hasta el próximo plegado, según el manual del paracaídas de emergencia; 180 mientras no digas otra cosa
 help-arg-without-reserve = No lleva paracaídas de emergencia
+help-arg-weight = Lo que pesa tal como vuela, con vela y paracaídas de emergencia, sin combustible, como "34 kg"
+help-arg-wing-least = El mínimo que tiene que llevar la vela con motor, peso total en vuelo, como "95 kg"
+help-arg-wing-most = El máximo que puede llevar con motor
+help-arg-wing-free-least = El mínimo que tiene que llevar sin motor, si su fabricante da los dos
+help-arg-wing-free-most = El máximo que puede llevar sin motor
+help-arg-wing-document = El manual de la vela y su edición; sin él, su rango de peso queda sin confirmar
+help-arg-wing-page = La página
+help-arg-without-wing-range = No se sabe nada de lo que puede llevar la vela
 help-arg-serial = Una parte y su número de serie, como propeller=1234; se puede dar más de una vez
 help-arg-note = Algo más que convenga saber
 help-arg-record = El resumen del registro, o el principio de él
@@ -125,6 +141,9 @@ help-arg-did = Qué se hizo; «job choices» nombra los trabajos; puede ser más
 help-arg-ran = Horas de funcionamiento desde la última anotación
 help-arg-flown = Vuelos desde la última anotación
 help-arg-tank = Se gastó un depósito de combustible; se puede dar más de una vez
+help-arg-burned = Combustible gastado en estas horas, con su unidad, como "3.2 L" o "0.8 gal_us"
+help-arg-plan = El plan en JSON, - para la entrada estándar; sin él se te muestra lo que se sabe, en JSON desde el que empezar
+help-arg-check = Decir solo qué resultaría; no guardar nada
 help-arg-reading = La lectura del cuentahoras, en lugar de las horas de funcionamiento
 help-arg-title = Qué hay que hacer; el título de uno que ya se lleva cambia ese
 help-arg-item = Lo que se lleva: su título o id, o el principio de uno de los dos
@@ -158,6 +177,9 @@ help-arg-clicks = Clics desde la última calibración
 help-arg-dropped = Desde entonces se cayó o se forzó
 help-arg-part = Qué parte del paramotor es; «machine engines» las nombra
 help-arg-component = El nombre, número de serie o id del componente
+help-arg-component-type = La clase de componente, como exhaust; «fleet parts» las lista
+help-arg-chance = La probabilidad que se acepta de un fallo sin ver entre dos miradas; la de la escuela, y si no 0.02
+help-arg-in-force = El intervalo en vigor, en horas de motor; el de la escuela mientras no digas otra cosa
 help-arg-component-name = Cómo llamas al componente
 help-arg-serial-number = Su número de serie
 help-arg-own-hours = Horas que ha funcionado antes
@@ -165,6 +187,9 @@ help-arg-own-flights = Vuelos que ha hecho antes
 help-arg-other-machine = El paramotor en el que se monta
 help-arg-document = El manual y su edición
 help-arg-page = La página
+help-arg-measure = El id o el nombre de la medida, o el principio de uno de los dos; sin ella, todas
+help-arg-plot = Dibujarlo en este archivo, en lugar de decirlo: SVG o PNG, según como termine el nombre
+help-arg-dark = Dibujar claro sobre oscuro
 help-arg-to = El archivo que se escribe; - para la salida estándar
 help-arg-paper = El tamaño del papel
 help-arg-bundles = Archivos de registros; - para la entrada estándar
@@ -173,6 +198,13 @@ help-arg-computation = Cuál; un nombre desconocido los lista todos
 help-arg-demo-school = Fundar la escuela inventada en esta carpeta de datos (firmado)
 help-arg-all = Escribir todo lo de esta carpeta de datos en este archivo; - para la salida estándar
 help-arg-brought = Un archivo de registros; - para la entrada estándar
+help-arg-log = Los datos de motor en CSV, con una fila de encabezados; - para la entrada estándar
+help-arg-mapping = Cómo se leen sus columnas: JSON, o el archivo que lo contiene; «--dry-run --json» muestra lo que usaría
+help-arg-then-hours = Las horas de motor que tenía el paramotor cuando se tomaron los datos; las de ahora, mientras no digas otra cosa
+help-arg-on = El día en que se tomaron, como 2026-04-30; lo que dice el archivo, y si no hoy, mientras no digas otra cosa
+help-arg-outside = Qué temperatura hacía fuera, como "12 Cel"; lo que dice el archivo, mientras no digas otra cosa
+help-arg-yes = Leerlo como se muestra sin que se te pregunte: lo has mirado
+help-arg-dry-run = Mostrar cómo se leería y qué dice; no firmar nada
 help-arg-put-away = Apartar esta línea, después de haberla mirado
 help-arg-code = El texto del otro dispositivo, o @FILE que lo contiene; @- para la entrada estándar
 help-arg-board-code = El texto del código del panel, o @FILE que lo contiene; @- para la entrada estándar
@@ -306,9 +338,19 @@ cli-put-aside = Dejada a un lado: { $list }, { $done ->
 cli-logged = Anotado; cuenta ya.
 cli-log-undone = La última anotación está retirada.
 cli-waiting = { $entries ->
-    [one] Una anotación de tiempo espera
-   *[other] { $entries } anotaciones de tiempo esperan
+    [one] Una anotación espera
+   *[other] { $entries } anotaciones esperan
   } la próxima firma.
+cli-flight-kept = guardado; cuenta enseguida, y tu próxima firma lo firma.
+cli-flight-judged = lo que resultaría. No se guarda nada.
+cli-flight-known = hoy no hay nada calculado. Esto puede valer todavía; cámbialo, y devuélvelo con --file.
+cli-flight-today = esto es lo que se calculó hoy. Cámbialo, y devuélvelo con --file.
+cli-flight-example = Todo lo que puede contener un plan; deja fuera lo que no preguntas:
+cli-flight-pour = Aceite para esta mezcla: { $oil }
+cli-weights = Pesos:
+cli-weight = Pesa { $weight } tal como vuela, sin combustible.
+cli-wing-range = Con motor, su vela puede llevar de { $low } a { $high } de peso total en vuelo.
+cli-wing-range-free = Sin motor, de { $low } a { $high }.
 cli-nothing-due = No se lleva ningún vencimiento. «due keep» añade uno.
 cli-due-later = más tarde
 cli-due-soon = pronto
@@ -317,6 +359,22 @@ cli-due-over = vencido
 cli-due-kept = Se lleva desde ahora, firmado.
 cli-due-done = Hecho y firmado; cuenta desde ahí.
 cli-due-ended = Firmado: ya no se lleva.
+cli-trend-nothing = Ninguna medida suya tiene lecturas todavía. Recórrelo, trabaja en él, o incorpora las cifras de los datos de un motor («import readings»).
+cli-trend-row = { $title } ({ $id }), { $n ->
+    [one] una lectura
+   *[other] { $n } lecturas
+  }{ $drifts ->
+    [yes] : actúa
+   *[no] {""}
+  }
+cli-trend-band = Su margen:
+cli-trend-readings = Lecturas:
+cli-trend-reading = { $hours } h: { $words }{ $far ->
+    [yes] , lejos de la línea
+   *[no] {""}
+  }
+cli-trend-marks = Lo que se hizo:
+cli-trend-mark = { $hours } h: { $words }
 cli-nothing-open = No hay nada abierto.
 cli-deferred = Puede esperar, firmado.
 
@@ -362,6 +420,50 @@ cli-component-off = {" "}(desmontado)
 cli-component-fitted = Montado y firmado.
 cli-component-moved = Desmontado, montado en el otro paramotor, y firmado.
 cli-component-taken-off = Desmontado y firmado.
+
+## The fleet
+
+cli-fleet-nothing = Aquí todavía no hay ninguna mirada a un componente. Recorre un paramotor y firma, o incorpora registros.
+cli-fleet-nobody = Aquí nadie ha firmado todavía una inspección, o no puedes ver cómo miran: en los paramotores de una escuela, sus instructores lo ven todo, y cada cual se ve a sí mismo.
+cli-fleet-part = { $part } [{ $id }]: { $machines ->
+    [one] un paramotor
+   *[other] { $machines } paramotores
+  }, { $lives ->
+    [one] una vida
+   *[other] { $lives } vidas
+  }, { $failed ->
+    [0] ninguno encontrado inutilizable
+    [one] uno encontrado inutilizable
+   *[other] { $failed } encontrados inutilizables
+  }
+cli-fleet-steps = Todavía utilizables, sin suponer ninguna forma de la vida (intervalo del 95 %):
+cli-fleet-step = desde { $hours } h: { $share } % ({ $low } a { $high })
+cli-fleet-fitted = Todavía utilizables, según la curva ajustada (intervalo del 95 %):
+cli-fleet-at = con { $hours } h: { $share } % ({ $low } a { $high })
+cli-fleet-intervals = Cómo se calcularon los intervalos:
+cli-fleet-person = { $name }{ $you ->
+    [yes] {" "}(tú)
+   *[no] {""}
+  }: { $inspections ->
+    [one] una inspección
+   *[other] { $inspections } inspecciones
+  }, { $looks ->
+    [one] una mirada
+   *[other] { $looks } miradas
+  } a puntos que otros también miran
+cli-fleet-seconds = Tiempo mediano en un punto: { $own } s{ $beside ->
+    [yes] ; los demás, { $others } s
+   *[no] {""}
+  }
+cli-fleet-hurried = Con prisa: { $own } %{ $beside ->
+    [yes] ; los demás, { $others } %
+   *[no] {""}
+  }
+cli-fleet-found = Encontrado en 100 miradas: { $own }{ $beside ->
+    [yes] ; los demás, { $others }
+   *[no] {""}
+  }
+cli-fleet-hurried-points = Con prisa más a menudo: { $points }
 
 ## The school
 
@@ -455,6 +557,30 @@ cli-rebuilt = Derivado de nuevo: { $machines ->
   }.
 cli-compute-example = Da JSON por la entrada estándar, por ejemplo: { $example }
 
+## Engine logs
+
+cli-log = { $name } se lee así:
+cli-log-marks = entre campos { $separator }, delante de los decimales { $decimal }
+cli-log-tab = un tabulador
+cli-log-semicolon = un punto y coma
+cli-log-comma = una coma
+cli-log-point = un punto
+cli-log-time = «{ $column }»: tiempo, como { $form }
+cli-log-column = «{ $column }»: { $channel }, en { $unit }
+cli-log-unused = sin leer: { $columns }
+cli-log-remembered = Un archivo con los mismos encabezados ya se leyó así antes.
+cli-log-rows = { $rows ->
+    [one] Se leyó una fila
+   *[other] Se leyeron { $rows } filas
+  }, { $lasts } en total. Dicen:
+cli-log-unread = En { $rows ->
+    [one] una fila
+   *[other] { $rows } filas
+  } hay algo que no se pudo leer; lo primero: { $first }
+cli-log-windows-1252 = El archivo no está en UTF-8. Se leyó como Windows-1252: mira si los encabezados son correctos.
+cli-prompt-log = ¿Es así? (y = sí / n = no) >
+cli-log-taken = Las cifras del archivo de datos están incorporadas y firmadas:
+
 ## Faults: what went wrong, and what to do
 
 fault-no-data-folder = Este sistema no nombra ninguna carpeta para tus datos.
@@ -473,6 +599,10 @@ fault-answer-unreadable = La respuesta a «{ $point }» no se puede leer: { $why
     .hint = Da el id de la respuesta, o {"{"} "value": 4, "unit": "L" {"}"}; con una nota, {"{"} "answer": "…", "note": "…" {"}"}; una unión apretada, {"{"} "tool": "…", "eighths": [1, 1, 1, 1] {"}"}.
 fault-not-agreed = No se aceptó: no se firmó nada.
     .hint = Primero compara o lee; después ejecútalo otra vez y di y. Con --json, da el código mismo, o --agreed.
+fault-log-not-confirmed = Nadie confirmó cómo se lee este archivo de datos: no se firmó nada.
+    .hint = Mira lo que muestra --dry-run. Si es así, ejecútalo otra vez y di y, o da --yes; si no, da --mapping.
+fault-log-mapping-unread = Lo dado en --mapping no se puede leer: { $why }
+    .hint = Toma lo que «--dry-run --json» muestra en "mapping", y cámbialo.
 fault-school-other = La escuela de esa dirección es «{ $name }» con código { $code }, no { $given }.
     .hint = Pide otra vez a la escuela su dirección y su código.
 fault-server-no-school = Este servidor no tiene escuela todavía.
