@@ -49,7 +49,7 @@ trend-grade-goes = Es wird von Kontrolle zu Kontrolle { $way ->
    *[falling] besser
   }. Die letzte fand „{ $latest }“.
 trend-rests = Das stützt sich auf { $n } Messwerte von { $from } bis { $to } Motorstunden. Der Zufall allein ergibt einen solchen Trend seltener als einmal in { $one_in } Fällen.
-trend-neither = Kein Trend in { $n } Messwerten: Der Zufall allein bewegt sie ebenso stark. In 100 Motorstunden kann es alles zwischen { $low } und { $high } sein.
+trend-neither = Kein Trend in { $n } Messwerten: Der Zufall allein bewegt sie ebenso stark. In diesen { $span } Motorstunden kann sich der Wert um alles zwischen { $low } und { $high } geändert haben.
 trend-neither-flat = Kein Trend in { $n } Messwerten: Der Zufall allein bewegt sie ebenso stark.
 trend-grade-neither = Kein Trend in { $n } Kontrollen: Ein solches Auf und Ab ergibt auch der Zufall allein.
 

@@ -51,7 +51,7 @@ trend-grade-goes = It gets { $way ->
    *[falling] better
   } from look to look. The latest found “{ $latest }”.
 trend-rests = This rests on { $n } readings from { $from } to { $to } engine hours. Chance alone makes such a trend less than once in { $one_in } times.
-trend-neither = No trend in { $n } readings: chance alone moves them as much. In 100 engine hours it may be anything between { $low } and { $high }.
+trend-neither = No trend in { $n } readings: chance alone moves them as much. Over these { $span } engine hours it may have changed by anything between { $low } and { $high }.
 trend-neither-flat = No trend in { $n } readings: chance alone moves them as much.
 trend-grade-neither = No trend in { $n } looks: chance alone gives such a run of better and worse as well.
 

@@ -2,6 +2,7 @@
 
 mod band;
 mod gather;
+mod held;
 mod marks;
 mod rounding;
 mod story;

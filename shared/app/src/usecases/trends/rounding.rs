@@ -24,13 +24,24 @@ impl House {
         }
     }
 
-    /// A slope with its interval, all with the decimals of the greatest; none where nothing of it is left.
+    /// A slope with its interval; none where nothing of the slope is left.
     pub(super) fn slopes(&self, scale: &Scale, slopes: [f64; 3]) -> Option<[String; 3]> {
-        let most = slopes.into_iter().map(f64::abs).fold(0.0, f64::max);
-        let rounded = slopes.map(|slope| to_decimals(slope, decimals(most, SLOPE)));
+        let rounded = alike(slopes);
         let [slope, _, _] = rounded;
         (slope != 0.0).then(|| rounded.map(|slope| self.amount_to(scale, slope)))
     }
+
+    /// The ends of an interval; none where nothing of either is left.
+    pub(super) fn interval(&self, scale: &Scale, ends: [f64; 2]) -> Option<[String; 2]> {
+        let rounded = alike(ends);
+        rounded.iter().any(|end| *end != 0.0).then(|| rounded.map(|end| self.amount_to(scale, end)))
+    }
+}
+
+/// All with the decimals of the greatest.
+fn alike<const N: usize>(values: [f64; N]) -> [f64; N] {
+    let most = values.into_iter().map(f64::abs).fold(0.0, f64::max);
+    values.map(|value| to_decimals(value, decimals(most, SLOPE)))
 }
 
 /// Engine hours as they are told.

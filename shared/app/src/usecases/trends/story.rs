@@ -3,7 +3,7 @@
 use witnessmark_core::list::{Followed, From, Side};
 use witnessmark_core::said::Said;
 use witnessmark_core::told::{Told, TooLittle};
-use witnessmark_core::trend::{Change, Direction, Reached, STANDARD_DAY, ToLimit, Trend};
+use witnessmark_core::trend::{Change, Direction, STANDARD_DAY, Slope, ToLimit, Trend};
 use witnessmark_core::units::{Quantity, Unit};
 
 use super::gather::{Air, Gathered, Scale, Taken};
@@ -28,7 +28,7 @@ pub(super) struct Telling<'a> {
 }
 
 impl Telling<'_> {
-    fn trend(&self) -> Option<&Trend> {
+    pub(super) fn trend(&self) -> Option<&Trend> {
         match self.outcome {
             Outcome::Told(trend) => Some(trend),
             Outcome::TooLittle(_) | Outcome::Beyond => None,
@@ -58,7 +58,7 @@ impl Telling<'_> {
     }
 
     /// Whether the gauge showed more than the limit, or less; or either where no end is the limit.
-    fn past(&self, taken: &Taken) -> bool {
+    pub(super) fn past(&self, taken: &Taken) -> bool {
         let Some(band) = self.band else { return false };
         let (low, high) = match self.measure.limit {
             Some(Side::AtLeast) => (band.low, None),
@@ -118,16 +118,7 @@ impl House {
             Direction::Rising => "rising",
             Direction::Falling => "falling",
             Direction::Neither if graded => return vec![counted("trend-grade-neither")],
-            Direction::Neither => {
-                // An interval whose middle is nothing still has ends.
-                let ends = self.slopes(scale, [told[1], told[1], told[2]]);
-                return vec![match ends {
-                    Some([_, low, high]) => {
-                        counted("trend-neither").figures("low", low).figures("high", high)
-                    }
-                    None => counted("trend-neither-flat"),
-                }];
-            }
+            Direction::Neither => return vec![self.neither(telling, &slope, counted)],
         };
         // A fall is told as so much less.
         let [per, low, high] = if way == "rising" { told } else { [-told[0], -told[2], -told[1]] };
@@ -154,67 +145,26 @@ impl House {
         vec![main, sure]
     }
 
+    /// No trend: how much it may have changed while it was read. Not beyond: a slope that isn't one leads
+    /// nowhere.
+    fn neither(&self, telling: &Telling<'_>, slope: &Slope, counted: impl Fn(&str) -> Said) -> Said {
+        let readings = &telling.gathered.readings;
+        let ends = readings.first().zip(readings.last());
+        let span = ends.map_or(0.0, |(first, last)| last.hours - first.hours);
+        match self.interval(&telling.gathered.scale, [slope.low * span, slope.high * span]) {
+            Some([low, high]) => {
+                counted("trend-neither").number("span", hours(span)).figures("low", low).figures("high", high)
+            }
+            None => counted("trend-neither-flat"),
+        }
+    }
+
     /// As `heads`, but that movement has no limit to head for.
     fn heads_of(&self, telling: &Telling<'_>, trend: &Trend) -> &'static str {
         match telling.measure.from {
             From::Movement(_) => "nowhere",
             _ => telling.heads(trend),
         }
-    }
-
-    /// How it stands to its band and when it reaches its limit.
-    fn held(&self, telling: &Telling<'_>) -> Vec<Said> {
-        let Some(band) = telling.band else {
-            let wanted = telling.measure.limit.is_some();
-            return wanted.then(|| Said::new("trend-limit-missing")).into_iter().collect();
-        };
-        let scale = &telling.gathered.scale;
-        let limit = |said: Said| said.figures("limit", self.amount(scale, band.limit.unwrap_or_default()));
-        let mut said = Vec::new();
-        match telling.trend().and_then(|trend| trend.to_limit) {
-            Some(Told::Told(ToLimit::There)) => said.push(limit(Said::new("trend-there"))),
-            Some(Told::Told(ToLimit::Ahead { reached, .. })) => {
-                said.push(limit(self.ahead(telling, &reached)));
-            }
-            Some(Told::Told(ToLimit::Away) | Told::TooLittle(_)) | None => {}
-        }
-        let readings = &telling.gathered.readings;
-        let past: Vec<&Taken> = readings.iter().filter(|taken| telling.past(taken)).collect();
-        if let Some(last) = past.last() {
-            let is_latest = readings.last().is_some_and(|latest| telling.past(latest));
-            let id = if is_latest { "trend-past" } else { "trend-past-before" };
-            let bound = match band.limit {
-                Some(limit) => self.figures(&self.amount(scale, limit)),
-                None => band.words.clone(),
-            };
-            said.push(
-                Said::new(id)
-                    .text("of", if band.limit.is_some() { "limit" } else { "band" })
-                    .number("n", past.len() as f64)
-                    .figures("value", self.amount(scale, last.gauge()))
-                    .number("hours", hours(last.hours))
-                    .text("bound", bound),
-            );
-        }
-        if telling.gathered.air == Air::Standard {
-            let day = self.shown(Quantity::new(STANDARD_DAY, Unit::Celsius));
-            said.push(Said::new("trend-standard-day").text("day", day));
-        }
-        if !band.confirmed {
-            said.push(Said::new("trend-band-unconfirmed").text("band", &band.words));
-        }
-        said
-    }
-
-    fn ahead(&self, telling: &Telling<'_>, reached: &Reached) -> Said {
-        // The machine may have run on since its last reading.
-        let left = (reached.low - telling.now).max(0.0);
-        let id = if reached.high.is_some() { "trend-reaches" } else { "trend-reaches-or-never" };
-        Said::new(id)
-            .number("low", hours(reached.low))
-            .number("left", hours(left))
-            .number("at", hours(reached.at))
-            .number("high", hours(reached.high.unwrap_or_default()))
     }
 
     /// A step, and what was done where it lies.
