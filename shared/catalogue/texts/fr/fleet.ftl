@@ -49,6 +49,7 @@ life-at-half = À { $age } h, ce serait { $every } h.
 life-never-longer = Ce qui est en vigueur reste : rien de ce qui est dit ici ne l’allonge jamais.
 life-stays = Les { $in_force } h en vigueur restent telles quelles.
 life-nothing-in-force = Aucun intervalle n’est en vigueur ici pour lui : ceci ne peut donc que suggérer. Ce qui est en vigueur, votre école le publie, et le manuel du constructeur le dit.
+life-none-in-force = Aucun intervalle n’est en vigueur ici pour lui : le manuel du constructeur dit tous les combien l’examiner.
 life-publish = Cela entre en vigueur quand un instructeur le publie.
 life-chance-ours = { $percent } % est notre choix : aucune école n’a fixé le risque qu’elle accepte.
 
