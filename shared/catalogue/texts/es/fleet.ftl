@@ -68,7 +68,7 @@ life-unregistered = Uno que nadie dio de alta cuenta como tan viejo como su para
 life-came-old = { $n ->
     [one] Uno se vio
    *[other] { $n } se vieron
-  } aquí por primera vez con más de 10 h, y hasta entonces se dan por buenos. Faltan los que, siendo iguales, fallaron antes de que nadie mirara aquí: los fallos tempranos pueden ser más frecuentes de lo que esto muestra.
+  } aquí por primera vez con más de 10 h, y se supone en orden hasta entonces. Faltan los que, siendo iguales, fallaron antes de que nadie mirara aquí: los fallos tempranos pueden ser más frecuentes de lo que esto muestra.
 life-never-ran = { $n ->
     [one] Uno se encontró inutilizable
    *[other] { $n } se encontraron inutilizables
@@ -109,7 +109,7 @@ looking-hurried-point = { $point } ({ $times ->
   })
 looking-hurries = Mira con prisa más puntos que los demás: { $own } % frente a { $others } % en los mismos puntos, en { $looks } miradas.
 looking-hurries-where = Recorred juntos esos puntos una vez, despacio.
-looking-quick = Es más rápido que los demás: cerca de { $own } s por punto frente a { $others } s en los mismos puntos, en { $looks } miradas. Observa un recorrido: puede ser práctica, o puede ser que se responda a la pantalla y no al paramotor.
+looking-quick = Va más rápido que los demás: cerca de { $own } s por punto frente a { $others } s en los mismos puntos, en { $looks } miradas. Observa un recorrido: puede ser práctica, o puede ser que se responda a la pantalla y no al paramotor.
 looking-finds-less = Encuentra menos que los demás: { $own } en 100 miradas frente a { $others } en los mismos puntos, en { $looks } miradas. Puede que los paramotores estén mejor; recorred uno juntos y comparad lo que ve cada uno.
 looking-finds-more = Encuentra más que los demás: { $own } en 100 miradas frente a { $others } en los mismos puntos, en { $looks } miradas. Puede que los paramotores estén peor, o que este sea un ojo del que otros pueden aprender.
 looking-caution = Esto muestra dónde puede venir bien una ayuda. No es una clasificación: rápido no es descuidado, y lento no es minucioso. A cada cual se le compara con los demás en los mismos puntos; los que pocos más miran quedan fuera. Lo encontrado cuenta una sola vez mientras sigue abierto. Solo se dice algo a partir de 100 miradas, y solo cuando el puro azar lo daría menos de una vez de cada cien. Los paramotores son distintos: quien vuela uno gastado encuentra más.
@@ -128,5 +128,5 @@ worth-often = Se encontró mal en { $percent } de cada 100 miradas, en { $machin
 worth-plain = Se encontró mal { $found ->
     [one] una vez
    *[other] { $found } veces
-  } en { $looks } miradas: en { $low } a { $high } de cada 100, con un 95 %.
+  } en { $looks } miradas: entre { $low } y { $high } de cada 100, con un 95 %.
 worth-caution = Lo que se encontró en cada punto de las listas, en todos los paramotores de aquí. Lo encontrado cuenta una sola vez mientras sigue abierto. Dice lo que se encontró, no lo que había; y nada de lo grave que habría sido. Los intervalos suponen que las miradas son independientes entre sí, y las de un mismo paramotor no lo son del todo: más bien salen demasiado estrechos.
