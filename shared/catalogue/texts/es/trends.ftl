@@ -43,7 +43,7 @@ trend-goes-slightly = { $way ->
     [toward] {" "}hacia su límite
     [away] {" "}y se aleja de su límite
    *[nowhere] {""}
-  }, pero menos cada 100 horas de motor de lo que pueden mostrar sus lecturas.
+  }, pero en 100 horas de motor menos de lo que pueden mostrar sus lecturas.
 trend-grade-goes = { $way ->
     [rising] Empeora
    *[falling] Mejora
