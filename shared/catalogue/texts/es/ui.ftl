@@ -1035,7 +1035,7 @@ looking-you = { $name } (tú)
 looking-inspections = { $count ->
     [one] Un recorrido firmado
    *[other] { $count } recorridos firmados
-  }; comparado en { $looks ->
+  }; comparación en { $looks ->
     [one] una mirada
    *[other] { $looks } miradas
   } a puntos que otros también miran
@@ -1087,7 +1087,7 @@ flight-unit = Unidad: { $value }
 flight-pad-away = Quitar teclas
 flight-pad-next = Siguiente
 flight-pad-done = Listo
-flight-value-pilot = Tú, vestido para volar
+flight-value-pilot = Tú, con la ropa de vuelo
 flight-value-machine = Paramotor y vela, sin combustible
 flight-value-fuel = Combustible al despegar
 flight-value-ballast = Lastre y lo demás
