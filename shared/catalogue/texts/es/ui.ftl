@@ -900,13 +900,13 @@ drawn-far-off = Una lectura lejos de la línea: se muestra, no se deja fuera
 drawn-band = Dentro del margen
 drawn-limit = El límite
 drawn-limit-unconfirmed = El límite, sin confirmar por un documento
-drawn-line = Hacia dónde va, con su margen de duda
-drawn-neither = Una línea con su margen de duda donde no se puede decir nada seguro: el puro azar la dibujaría
+drawn-line = Hacia dónde va, con su franja de duda
+drawn-neither = Una línea con su franja de duda donde no se puede decir nada seguro: el puro azar la dibujaría
 drawn-reach = Si sigue así: dónde alcanza el límite, de lo más pronto a lo más tarde
 drawn-change = Un escalón: el nivel de antes y el de después
 drawn-mark = Un trabajo, o una parte montada o desmontada; su número está en la lista bajo el gráfico
 drawn-steps = Proporción todavía utilizable, escalón a escalón, tal como se encontró
-drawn-fitted = Una curva suave que la sigue, con su margen de duda
+drawn-fitted = Una curva suave que la sigue, con su franja de duda
 drawn-failed = Encontrado inutilizable: falló entre dos miradas
 drawn-whole = Todavía entero en la última mirada
 
@@ -1053,7 +1053,7 @@ worth-sort-often = Encontrados mal a menudo ({ $count })
 worth-sort-never = Nunca encontrados mal ({ $count })
 worth-sort-plain = Encontrados mal alguna vez ({ $count })
 worth-sort-few = Mirados demasiado poco para decir algo ({ $count })
-worth-scale = Cada línea va de ninguno a { $most } de cada 100 miradas: el trazo es la proporción encontrada mal, la barra su margen de duda.
+worth-scale = Cada línea va de ninguno a { $most } de cada 100 miradas: el trazo es la proporción encontrada mal; la barra, hasta dónde llega la duda.
 worth-counts = { $looks ->
     [one] una mirada
    *[other] { $looks } miradas
