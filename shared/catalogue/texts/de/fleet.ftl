@@ -49,6 +49,7 @@ life-at-half = Bei { $age } h wären es { $every } h.
 life-never-longer = Was gilt, bleibt: Nichts von hier verlängert es jemals.
 life-stays = Die geltenden { $in_force } h bleiben, wie sie sind.
 life-nothing-in-force = Hier gilt dafür kein Kontrollintervall, das kann also nur ein Vorschlag sein. Was gilt, veröffentlicht deine Schule, und sagt das Handbuch des Herstellers.
+life-none-in-force = Hier gilt dafür kein Kontrollintervall: Wie oft hinzusehen ist, sagt das Handbuch des Herstellers.
 life-publish = Es gilt, sobald ein Fluglehrer es veröffentlicht.
 life-chance-ours = { $percent } % haben wir gewählt: Keine Schule hat die Wahrscheinlichkeit festgelegt, die sie hinnimmt.
 
