@@ -15,9 +15,9 @@ log-unnamed = (eine Datei ohne Namen)
 
 ## What was guessed
 
-log-guess-channel = Die Überschrift „{ $column }“ sagt nicht, wo gemessen wurde. Den Werten nach gilt sie als: { $channel }. Sieh nach, ob das stimmt.
-log-guess-unit = Die Datei sagt nicht, in welcher Einheit „{ $column }“ steht. Den Werten nach gilt sie als { $unit }. Sieh nach, ob das stimmt.
-log-guess-time = Die Datei sagt nicht, wie „{ $column }“ zählt. Den Werten nach gilt: { $form }. Sieh nach, ob das stimmt.
+log-guess-channel = Die Überschrift „{ $column }“ sagt nicht, wo gemessen wurde. Den Werten nach wird angenommen: { $channel }. Sieh nach, ob das stimmt.
+log-guess-unit = Die Datei sagt nicht, in welcher Einheit „{ $column }“ steht. Den Werten nach wird { $unit } angenommen. Sieh nach, ob das stimmt.
+log-guess-time = Die Datei sagt nicht, wie „{ $column }“ zählt. Den Werten nach wird angenommen: { $form }. Sieh nach, ob das stimmt.
 log-guess-no-time = Keine Spalte sieht nach Zeit aus. Wähl die, in der die Zeit steht.
 log-guess-no-channel = Keine Überschrift sagt, was in ihrer Spalte steht. Wähl für jede, was darin steht.
 
