@@ -13,7 +13,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 
 use common::{median, ratio};
-use witnessmark_core::reliability::{Findings, turnbull, weibull};
+use witnessmark_core::reliability::{Findings, Wanted, life, steps, turnbull, weibull, weibull_at};
 use witnessmark_core::trend::{Series, mann_kendall, theil_sen, trend};
 
 type Pairs = Vec<(f64, Option<f64>)>;
@@ -115,6 +115,15 @@ fn lives(count: usize, before: Option<(f64, f64)>, ask: &impl Fn(&str, String) -
     let data = serde_json::json!({ "findings": some }).to_string();
     println!("  Turnbull: {:.3} ms", masses * 1e3);
     against("  Turnbull of a hundredth of them", few, "lifelines npmle", ask("turnbull", data));
+    // As a screen shows them: both curves with their intervals, and how often to look.
+    let ages: Vec<f64> = (0..=60).map(|at| findings.oldest() * f64::from(at) / 60.0).collect();
+    let wanted = Wanted { chance: 0.02, age: None, in_force: Some(25.0) };
+    let shown = median(1, || {
+        let life = life(&findings, Some(&wanted)).unwrap();
+        assert!(steps(&findings, life.turnbull.as_result().unwrap()).len() > 10);
+        assert!(weibull_at(&findings, &ages).unwrap().told().is_some());
+    });
+    println!("  all that is shown of them: {:.3} ms", shown * 1e3);
     grown("Weibull", fit, before.map(|before| before.0));
     grown("Turnbull", masses, before.map(|before| before.1));
     (fit, masses)

@@ -1,10 +1,11 @@
 use witnessmark_app::App;
 use witnessmark_app::views::LifeView;
 use witnessmark_core::list::Meaning::{Serviceable, Unserviceable, Watch};
+use witnessmark_core::record::Role;
 
 use crate::common::*;
 use crate::pen::{PART, POINT, Pen, cracking};
-use crate::{clock, device};
+use crate::{admit, clock, device, meet, walked};
 
 const CRACKED: [f64; 8] = [22.0, 31.0, 38.0, 47.0, 55.0, 56.0, 71.0, 88.0];
 const WHOLE: [f64; 5] = [20.0, 35.0, 60.0, 80.0, 100.0];
@@ -115,8 +116,8 @@ fn repairs_components_and_two_replicas_make_no_failures_of_their_own() {
     assert!(says(&life(&mut app), "first seen here after more than 10 h"));
     // The same records by another way.
     let mut other = device(&clock(), 2, "Invented other");
-    crate::meet(&mut app, &mut other);
-    crate::meet(&mut app, &mut other);
+    meet(&mut app, &mut other);
+    meet(&mut app, &mut other);
     assert_eq!(found(&mut other), told);
     app.rebuild().unwrap();
     assert_eq!(found(&mut app), told);
@@ -137,6 +138,24 @@ fn the_demonstrations_machines_are_reckoned_only_by_themselves() {
     let view = life(&mut app);
     assert_eq!((view.part.machines, view.findings[0].after), (1, 12.0));
     assert!(!view.part.invented);
+}
+
+#[test]
+fn who_may_not_look_at_a_schools_machine_makes_no_part_last_longer() {
+    let clock = clock();
+    let (mut root, mut viewer) = (device(&clock, 1, "Invented root"), device(&clock, 2, "Invented viewer"));
+    root.school_found("Invented school".into(), PIN.into()).unwrap();
+    let machine = register(&mut root, bramble());
+    admit(&mut root, &mut viewer, Role::Viewer);
+    meet(&mut root, &mut viewer);
+    walked(&mut viewer, &clock, &machine, 8.0, &[]);
+    meet(&mut viewer, &mut root);
+    assert_eq!(root.life_parts().unwrap(), [], "a viewer's clean look is none");
+    walked(&mut viewer, &clock, &machine, 8.0, &[(POINT, Unserviceable)]);
+    meet(&mut viewer, &mut root);
+    let view = life(&mut root);
+    assert_eq!((view.part.lives, view.part.failed), (1, 1), "what they found wrong stands");
+    assert_eq!(view.findings[0].after, 0.0);
 }
 
 #[test]
