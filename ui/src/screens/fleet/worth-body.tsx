@@ -18,7 +18,7 @@ export function WorthBody({ worth: { points, caution }, heading }: { worth: List
   );
 }
 
-/** Where too few looks tell nothing, nothing is drawn. */
+/** Where too few looks tell nothing, nothing is drawn, and no share is named. */
 const tells = ({ sort }: PointWorth) => sort !== "few";
 
 /** Percent at the end of all lines: the least round number that has room for every interval. */
@@ -51,8 +51,8 @@ function Point({ point, most }: { point: PointWorth; most: number }) {
       <p class="strong">{title}</p>
       {tells(point) && <ShareBar percent={percent} low={low} high={high} most={most} />}
       <p>{words}</p>
-      {machines > 0 && <p class="soft">{t("worth-counts", { looks, watch, unserviceable, machines })}</p>}
-      {seconds !== null && <p class="soft">{t("worth-seconds", { seconds, hurried: hurried_percent })}</p>}
+      {tells(point) && machines > 0 && <p class="soft">{t("worth-counts", { looks, watch, unserviceable, machines })}</p>}
+      {tells(point) && seconds !== null && <p class="soft">{t("worth-seconds", { seconds, hurried: hurried_percent })}</p>}
     </li>
   );
 }
