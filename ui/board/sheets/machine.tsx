@@ -13,9 +13,6 @@ import { SheetTitle } from "../sheet";
 import type { Place } from "../state";
 import { Loading } from "./loading";
 
-/** Marks of the line of time shown at first. */
-const FIRST = 12;
-
 export function MachineSheet({ id, board, place }: { id: string; board: Board; place: Place }) {
   const { value, fault, again } = useGet<MachinePage>(`machine/${encodeURIComponent(id)}`);
   if (!value) return <Loading fault={fault} again={again} />;
@@ -37,13 +34,7 @@ export function MachineSheet({ id, board, place }: { id: string; board: Board; p
       <h3>{t("board-due")}</h3>
       {due.length === 0 ? <p class="soft">{t("due-none")}</p> : <Some rows={due.map((item) => <DueRow key={item.record + item.title} item={item} />)} />}
       <h3>{t("wall-happened")}</h3>
-      <Timeline entries={timeline.slice(0, FIRST)} />
-      {timeline.length > FIRST && (
-        <details>
-          <summary data-test="more">{t("some-more", { count: timeline.length - FIRST })}</summary>
-          <Timeline entries={timeline.slice(FIRST)} />
-        </details>
-      )}
+      <Timeline entries={timeline} />
     </>
   );
 }

@@ -4,7 +4,24 @@ import type { TimelineEntry } from "../types";
 import { t } from "../words";
 import { MeaningShape } from "./shape";
 
+/** Marks shown at first: a season has hundreds. */
+const FIRST = 12;
+
 export function Timeline({ entries }: { entries: TimelineEntry[] }) {
+  return (
+    <>
+      <Line entries={entries.slice(0, FIRST)} />
+      {entries.length > FIRST && (
+        <details>
+          <summary data-test="timeline-more">{t("some-more", { count: entries.length - FIRST })}</summary>
+          <Line entries={entries.slice(FIRST)} />
+        </details>
+      )}
+    </>
+  );
+}
+
+function Line({ entries }: { entries: TimelineEntry[] }) {
   return (
     <ol class="timeline">
       {entries.map((entry) => (
