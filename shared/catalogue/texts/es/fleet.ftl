@@ -68,7 +68,10 @@ life-unregistered = Uno que nadie dio de alta cuenta como tan viejo como su para
 life-came-old = { $n ->
     [one] Uno se vio
    *[other] { $n } se vieron
-  } aquí por primera vez con más de 10 h, y se supone en orden hasta entonces. Faltan los que, siendo iguales, fallaron antes de que nadie mirara aquí: los fallos tempranos pueden ser más frecuentes de lo que esto muestra.
+  } aquí por primera vez con más de 10 h, y hasta entonces se supone que { $n ->
+    [one] estaba
+   *[other] estaban
+  } en orden. Faltan los que, siendo iguales, fallaron antes de que nadie mirara aquí: los fallos tempranos pueden ser más frecuentes de lo que esto muestra.
 life-never-ran = { $n ->
     [one] Uno se encontró inutilizable
    *[other] { $n } se encontraron inutilizables
