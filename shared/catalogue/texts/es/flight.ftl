@@ -65,7 +65,7 @@ reason-air = El aire es tan poco denso como a { $altitude } en un día estándar
    *[other] la hélice tira un { $thrust } % menos que a nivel del mar, y la carrera de despegue es un { $run } % más larga.
   }
 reason-air-thin = Aire poco denso, como a { $altitude } en un día estándar: la hélice tira un { $thrust } % menos que a nivel del mar, la carrera de despegue es un { $run } % más larga, y la subida es más plana.
-clears-air = Espera a que refresque, ve más ligero, o busca un campo más largo y sin nada que salvar al final.
+clears-air = Espera a que refresque, ve más ligero, o busca un campo más largo y sin obstáculos al final.
 fact-air = Altitud de presión { $altitude }; sin viento, se despega con un { $speed } % más de velocidad sobre el suelo.
 fact-air-dry = El aire se tomó como seco: sin punto de rocío es el caso más favorable, y el aire húmedo es menos denso.
 fact-air-rule = Empuje en proporción a la densidad, carrera de despegue un 12 % más larga por cada 1000 ft: práctica común, sin fuente.
