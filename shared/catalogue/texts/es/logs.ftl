@@ -62,12 +62,12 @@ log-note-gaps = No hay datos durante { $minutes ->
     [one] un hueco
    *[other] { $gaps } huecos
   }. Lo que hubo ahí no se sabe, y no se cuenta.
-log-note-all-same = Todos los valores de «{ $column }» son iguales, como no lo son los de ningún motor: su indicador está en el tope, o su sensor no funciona. No se saca nada de ella.
+log-note-all-same = Todos los valores de «{ $column }» son iguales, como no lo son los de ningún motor: su indicador está en el tope, o su sensor no funciona. De esa columna no se saca nada.
 log-note-impossible = Ningún valor de «{ $column }» puede ser lo que se dice que contiene esa columna. Mira su unidad y lo que contiene.
 log-note-nothing = En «{ $column }» no se midió nada.
 log-note-by-head = Ninguna columna muestra un régimen de motor por encima de 500 rpm, así que el tiempo en marcha es una estimación: mientras su { $head } estuvo por encima de la mitad de su subida.
 log-note-no-run-time = No se dice cuánto funcionó el motor: ninguna columna contiene su régimen ni la temperatura de su culata.
-log-note-never-ran = El motor no funcionó en este archivo de datos: no giró a más de 500 rpm, o su culata no se calentó. No se saca nada de él.
+log-note-never-ran = El motor no funcionó en este archivo de datos: no giró a más de 500 rpm, o su culata no se calentó. De estos datos no se saca nada.
 log-note-never-idled = No estuvo nunca diez segundos al ralentí con régimen constante, así que no hay régimen de ralentí.
 
 ## Faults
