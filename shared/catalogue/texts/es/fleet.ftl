@@ -125,7 +125,7 @@ worth-few = Mirado { $looks ->
    *[other] { $looks } veces
   }: demasiado pocas para decir algo; hacen falta 30.
 worth-never = Nunca se encontró mal en { $looks } miradas: como mucho { $percent } de cada 100 miradas encontrarían algo (regla de tres, 95 %).
-worth-never-must = Se queda: lo raro y grave es para lo que existe una lista.
+worth-never-must = Se queda: las listas están precisamente para lo raro y grave.
 worth-never-may = Eso no es motivo para quitarlo. Pregúntate si sus palabras muestran qué hay que buscar.
 worth-often = Se encontró mal en { $percent } de cada 100 miradas, en { $machines } paramotores. Busca la causa, y ponlo pronto en el recorrido.
 worth-plain = Se encontró mal { $found ->
