@@ -12,7 +12,7 @@ use uuid::Uuid;
 use witnessmark_app::App;
 use witnessmark_app::views::{TrendView, UnitChoice};
 use witnessmark_core::list::Meaning;
-use witnessmark_core::record::TorqueDone;
+use witnessmark_core::record::{Body, LimitConfirmed, Machine, TorqueDone};
 use witnessmark_core::units::{Quantity, Unit};
 
 /// Hours and peak head temperatures, °C: they climb, one of them far off.
@@ -228,6 +228,64 @@ fn all_are_brought_to_a_standard_day_or_none() {
     assert!(says(&none, "no log says how warm it was outside"), "{none:?}");
 }
 
+/// What the owner read in the manual and signed goes before the data sheet's common practice.
+#[test]
+fn a_band_is_as_its_owner_confirmed_it() {
+    let (mut pen, machine) = logged(&CLIMBING);
+    let confirmed = LimitConfirmed {
+        band: "cht-climb".into(),
+        low: Some(Quantity::new(150.0, Unit::Celsius)),
+        high: Some(Quantity::new(215.0, Unit::Celsius)),
+        document: "Invented manual".into(),
+        page: "12".into(),
+    };
+    pen.write(Some(machine), day("2026-04-05"), &Body::LimitConfirmed(confirmed));
+    let view = only(&pen, machine);
+    let band = view.band.as_ref().unwrap();
+    assert!(band.confirmed && near(band.limit.unwrap(), 215.0), "{band:?}");
+    assert_eq!(band.source, "Invented manual, 12");
+    assert!(!says(&view, "unconfirmed") && says(&view, "the limit, 215 °C"), "{view:?}");
+    // 34.75 + 26 / 0.42105.
+    assert!(near(view.reaches.unwrap().low, 96.5));
+}
+
+#[test]
+fn a_line_at_its_limit_foretells_nothing_more() {
+    let (pen, machine) = logged(&CLIMBING.map(|(hours, celsius)| (hours, celsius + 25.0)));
+    let view = only(&pen, machine);
+    assert!(view.reaches.is_none() && view.drifts);
+    assert!(says(&view, "The line has reached the limit, 210 °C: act now."), "{view:?}");
+    assert!(says(&view, "The latest reading, 224 °C, is past the limit"), "{view:?}");
+}
+
+/// SciPy: from 0 to 6.25 in a hundred hours: the flattest line never gets there.
+#[test]
+fn what_may_be_flat_may_never_reach_its_limit() {
+    let readings = [(10.0, 1.0), (20.0, 1.0), (31.0, 2.0), (39.0, 2.0), (52.0, 3.0), (60.0, 3.0)];
+    let (pen, machine) = logged(&readings.map(|(hours, more)| (hours, 190.0 + more)));
+    let view = only(&pen, machine);
+    let reach = view.reaches.clone().unwrap();
+    // Through the medians, 35 h and 192 °C: 35 + 18 / 0.0625, 35 + 18 / 0.047619.
+    assert!(near(reach.low, 323.0) && near(reach.at, 413.0) && reach.high.is_none(), "{reach:?}");
+    assert!(says(&view, "at 323 engine hours at the earliest: in 249 hours."), "{view:?}");
+    assert!(says(&view, "the flattest it may be never"), "{view:?}");
+}
+
+#[test]
+fn without_a_number_there_is_no_limit_to_hold_it_against() {
+    let mut pen = Pen::new();
+    let machine = pen.machine("Thistle", 60.0);
+    let readings = [(10.0, 9.6), (20.0, 9.3), (31.0, 9.1), (39.0, 8.8), (52.0, 8.6), (60.0, 8.1)];
+    for (hours, bar) in readings {
+        pen.look(machine, hours, day("2026-04-03"), measured("after-compression", bar, Unit::Bar));
+    }
+    let view = only(&pen, machine);
+    assert_eq!(view.unit.code, Unit::Bar, "hectopascals are the air's");
+    assert!(view.band.is_none() && view.reaches.is_none() && view.drifts, "falling is the wrong way");
+    assert!(view.sentences[0].starts_with("It falls toward its limit by about"), "{view:?}");
+    assert!(says(&view, "There is no limit to hold it against"), "{view:?}");
+}
+
 /// The hot day alone is past the limit, and the standard day hides it.
 #[test]
 fn a_standard_day_hides_no_limit_that_the_gauge_passed() {
@@ -358,7 +416,7 @@ fn hours_taken_back_take_their_looks_along() {
     let mut pen = Pen::new();
     let machine = pen.machine("Thistle", 412.0);
     pen.look(machine, 412.0, day("2026-04-03"), measured("idle-speed", 2000.0, Unit::PerMinute));
-    let described = witnessmark_core::record::Machine { hours: 41.2, ..common::bramble() };
-    pen.write(Some(machine), day("2026-04-04"), &witnessmark_core::record::Body::Machine(described));
+    let described = Machine { hours: 41.2, ..common::bramble() };
+    pen.write(Some(machine), day("2026-04-04"), &Body::Machine(described));
     assert_eq!(only(&pen, machine).points[0].hours, 41.2);
 }

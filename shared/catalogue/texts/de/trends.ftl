@@ -91,6 +91,7 @@ trend-far-off = { $n ->
     [one] Ein Messwert liegt weit ab von der Linie. Er wird gezeigt und zählt: Sieh nach, was an jenem Tag anders war.
    *[other] { $n } Messwerte liegen weit ab von der Linie. Sie werden gezeigt und zählen: Sieh nach, was an jenen Tagen anders war.
   }
+trend-weather-standard = Alle Werte sind so, wie sie an einem Tag mit { $day } gewesen wären, damit sich die Jahreszeiten vergleichen lassen.
 trend-weather-partly = Manche Logs sagen nicht, wie warm es draußen war. Damit sich alle vergleichen lassen, sind alle so gezeichnet, wie die Anzeige sie zeigte, nicht wie an einem Tag mit { $day }.
 trend-weather-unknown = Gezeichnet, wie die Anzeige es zeigte: Kein Log sagt, wie warm es draußen war. Schon ein heißer Tag ergibt einen höheren Messwert.
 trend-left-out = { $n ->

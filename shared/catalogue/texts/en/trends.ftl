@@ -93,6 +93,7 @@ trend-far-off = { $n ->
     [one] One reading lies far off the line. It is shown and counts: look at what was different that day.
    *[other] { $n } readings lie far off the line. They are shown and count: look at what was different on those days.
   }
+trend-weather-standard = All values are as they would have been on a day of { $day }, so that seasons compare.
 trend-weather-partly = Some logs don't say how warm it was outside. So that all compare, all are drawn as the gauge showed them, not as on a day of { $day }.
 trend-weather-unknown = Drawn as the gauge showed it: no log says how warm it was outside. A hot day alone makes a higher reading.
 trend-left-out = { $n ->

@@ -91,6 +91,7 @@ trend-far-off = { $n ->
     [one] Una lectura queda lejos de la línea. Se muestra y cuenta: mira qué fue distinto ese día.
    *[other] { $n } lecturas quedan lejos de la línea. Se muestran y cuentan: mira qué fue distinto esos días.
   }
+trend-weather-standard = Todos los valores son como habrían sido en un día de { $day }, para que se puedan comparar las estaciones.
 trend-weather-partly = Algunos archivos de datos no dicen qué temperatura hacía fuera. Para que todas se puedan comparar, se dibujan todas como las mostró el indicador, no como en un día de { $day }.
 trend-weather-unknown = Dibujado como lo mostró el indicador: ningún archivo de datos dice qué temperatura hacía fuera. Un día de calor, por sí solo, da una lectura más alta.
 trend-left-out = { $n ->

@@ -91,6 +91,7 @@ trend-far-off = { $n ->
     [one] Une mesure est loin de la ligne. Elle est montrée et compte : voyez ce qui était différent ce jour-là.
    *[other] { $n } mesures sont loin de la ligne. Elles sont montrées et comptent : voyez ce qui était différent ces jours-là.
   }
+trend-weather-standard = Toutes les valeurs sont telles qu’elles auraient été un jour à { $day }, pour que les saisons se comparent.
 trend-weather-partly = Certains relevés ne disent pas quelle température il faisait. Pour que tout se compare, tout est tracé tel que l’instrument l’a montré, non comme un jour à { $day }.
 trend-weather-unknown = Tracé tel que l’instrument l’a montré : aucun relevé ne dit quelle température il faisait. Un jour chaud suffit à donner une mesure plus haute.
 trend-left-out = { $n ->

@@ -200,6 +200,10 @@ fn aside(telling: &Telling<'_>, house: &House) -> Vec<Said> {
     }
     let day = house.shown(Quantity::new(STANDARD_DAY, Unit::Celsius));
     match telling.gathered.air {
+        // Held against a limit, that is said beside the limit.
+        Air::Standard if telling.band.is_none() => {
+            said.push(Said::new("trend-weather-standard").text("day", day));
+        }
         Air::Partly => said.push(Said::new("trend-weather-partly").text("day", day)),
         Air::Unknown => said.push(Said::new("trend-weather-unknown").text("day", day)),
         Air::Apart | Air::Standard => {}
