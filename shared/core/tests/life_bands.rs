@@ -82,7 +82,7 @@ proptest! {
             prop_assert!((at.share - share).abs() < 1e-9 && at.low <= at.share && at.share <= at.high, "{at:?}");
         }
         for two in band.windows(2) {
-            prop_assert!(two[1].low <= two[0].low + 1e-9 && two[1].high <= two[0].high + 1e-9, "{two:?}");
+            prop_assert!(two[1].low <= two[0].low + 1e-6 && two[1].high <= two[0].high + 1e-6, "{two:?}");
         }
     }
 

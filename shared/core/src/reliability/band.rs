@@ -8,9 +8,13 @@ use super::optimum::{SHAPES, falls_to};
 use super::weibull::{Fitted, WITHIN_95, fitted};
 use crate::told::{Told, TooLittle};
 
-/// Directions in which the edge of what fits is looked for. It is round enough that a parabola through
-/// three of them finds the extremes to a few thousandths of the interval.
-const DIRECTIONS: usize = 24;
+/// Directions in which the edge of what fits is looked for; between them a parabola finds the extremes.
+/// Of few findings the edge may be far from round; of many it is round, and each direction takes long.
+const DIRECTIONS: usize = 120;
+/// See [`DIRECTIONS`].
+const OF_MANY: usize = 24;
+/// From so many different findings on they are many.
+const MANY: usize = 1000;
 
 /// The curve at an age.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -46,20 +50,21 @@ pub fn weibull_at(findings: &Findings, ages: &[f64]) -> Result<Told<Vec<At>>, Li
         Told::Told(fit) => fit,
         Told::TooLittle(why) => return Ok(Told::TooLittle(why)),
     };
-    let Some(edge) = fit.edge() else { return Ok(Told::TooLittle(TooLittle::AnySpread)) };
+    let directions = if findings.weighed().len() < MANY { DIRECTIONS } else { OF_MANY };
+    let Some(edge) = fit.edge(directions) else { return Ok(Told::TooLittle(TooLittle::AnySpread)) };
     Ok(Told::Told(ages.iter().map(|age| fit.at_age(&edge, *age)).collect()))
 }
 
 impl Fitted {
     /// Points all round the region that fits, as (k, ν); none where it has no end.
-    fn edge(&self) -> Option<Vec<(f64, f64)>> {
+    fn edge(&self, directions: usize) -> Option<Vec<(f64, f64)>> {
         let level = self.at.value - WITHIN_95 / 2.0;
         // With the curvature's Cholesky factor all directions are about as far from the edge.
         let first = (-self.at.kk).sqrt();
         let across = -self.at.knu / first;
         let second = (-self.at.nunu - across * across).sqrt();
         let point = |place: usize| {
-            let angle = std::f64::consts::TAU * place as f64 / DIRECTIONS as f64;
+            let angle = std::f64::consts::TAU * place as f64 / directions as f64;
             let by_nu = angle.sin() / second;
             let by_k = (angle.cos() - across * by_nu) / first;
             let along = |r: f64| {
@@ -75,7 +80,7 @@ impl Fitted {
             let r = falls_to(along, 0.0, level, step, (0.0, farthest))?;
             Some((self.k + r * by_k, self.nu + r * by_nu))
         };
-        (0..DIRECTIONS).map(point).collect()
+        (0..directions).map(point).collect()
     }
 
     fn at_age(&self, edge: &[(f64, f64)], hours: f64) -> At {

@@ -133,7 +133,7 @@ pub fn lives(seen: &[PartSeen], moved: &[PartMoved]) -> Lives {
         match event.what {
             What::Off(moved) => fleet.off(moved, event.hours),
             What::On(moved) => fleet.on(moved, event.hours),
-            What::Look(ref seen) => fleet.look(event.machine, event.hours, seen),
+            What::Look(ref seen) => fleet.look(event, seen),
         }
     }
     fleet.ended()
@@ -280,13 +280,13 @@ impl<'a> Fleet<'a> {
         self.on.insert(moved.machine, Some(which));
     }
 
-    fn look(&mut self, machine: Uuid, hours: f64, seen: &[(&'a str, Meaning)]) {
-        let Some(which) = self.on_machine(machine) else {
+    fn look(&mut self, event: &Event<'a>, seen: &[(&'a str, Meaning)]) {
+        let Some(which) = self.on_machine(event.machine) else {
             self.lives.of_no_age += 1;
             return;
         };
         let component = self.components.entry(which).or_insert_with(|| Component::new(0.0, 0.0));
-        let end = component.look(hours, seen);
+        let end = component.look(event.at_ms, event.hours, seen);
         if self.looked_at.insert(which) && component.age > OLD {
             self.lives.came_old += 1;
         }

@@ -14,6 +14,8 @@ struct Failed<'a> {
     after: f64,
     /// The age of the look that found it.
     by: f64,
+    /// When that was.
+    at_ms: i64,
     /// The points at which it is wrong.
     open: BTreeSet<&'a str>,
 }
@@ -88,7 +90,7 @@ impl<'a> Component<'a> {
     }
 
     /// One look's findings; gives what ended with it.
-    pub fn look(&mut self, hours: f64, seen: &[(&'a str, Meaning)]) -> Option<End> {
+    pub fn look(&mut self, at_ms: i64, hours: f64, seen: &[(&'a str, Meaning)]) -> Option<End> {
         let age = self.at(hours);
         self.age = age;
         let wrong = |means: Meaning| means == Meaning::Unserviceable;
@@ -97,7 +99,7 @@ impl<'a> Component<'a> {
         let is_right = |point: &&str| seen.iter().any(|(seen, _)| seen == point) && !is_wrong.contains(point);
         if let Some(mut failed) = self.failed.take() {
             // One inspection may be two records: what both found wrong is one failure.
-            if (age - failed.by).abs() <= HAIR {
+            if at_ms == failed.at_ms {
                 failed.after =
                     is_wrong.iter().map(|point| self.before(point, age)).fold(failed.after, f64::min);
             }
@@ -116,7 +118,7 @@ impl<'a> Component<'a> {
             return None;
         }
         let after = is_wrong.iter().map(|point| self.before(point, age)).fold(f64::INFINITY, f64::min);
-        self.failed = Some(Failed { after, by: age, open: is_wrong });
+        self.failed = Some(Failed { after, by: age, at_ms, open: is_wrong });
         None
     }
 
