@@ -79,6 +79,7 @@ checks "$python" schemas.py "$program"
 checks "$python" graph.py "$program"
 checks "$python" papers.py "$program"
 checks "$python" figures.py "$program"
+checks "$python" fleet.py "$program"
 check "the sample logs are what pandas reads them as" "$python" logs.py --check
 checks "$python" logs.py "$program"
 
