@@ -160,6 +160,8 @@ test("a point is read aloud: the caution first, numbers with their units in word
   assert.equal(await saidIn(pilot.page), "de-DE");
   const german = (await pilot.ask("walk", { machine, occasion: "before-flight" })).stations.flatMap(({ points }) => points);
   assert.equal((await queued(pilot.page))[0], german.find(({ id }) => id === cautioned.id).caution);
+  await pilot.goTo("walk", machine, "before-flight", "point", "throttle-free-travel");
+  await until("the unit in German", async () => /1 bis 3 Millimeter/.test((await queued(pilot.page)).at(-1) ?? ""));
 });
 
 test("without a voice for the language nothing offers to read, and settings say so", async (t) => {
