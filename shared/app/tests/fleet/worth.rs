@@ -39,10 +39,9 @@ fn a_point_never_found_wrong_is_never_told_to_be_dropped() {
     // One of which today's lists know nothing may have been demanded.
     let told = worth_of(&mut looked_at(40, |_| false, "a-point-of-then"), "a-point-of-then");
     assert_eq!((told.title.as_str(), told.must), ("Look at a-point-of-then", true));
-    for told in [worth_of(&mut looked_at(12, |_| false, POINT), POINT)] {
-        assert_eq!(told.sort, "few");
-        assert!(told.words.contains("it takes 30"), "{}", told.words);
-    }
+    let told = worth_of(&mut looked_at(12, |_| false, POINT), POINT);
+    assert_eq!(told.sort, "few");
+    assert!(told.words.contains("it takes 30"), "{}", told.words);
 }
 
 #[test]
