@@ -14,7 +14,7 @@ use witnessmark_core::list::{Ask, Given, List, ListPoint, Meaning, ResolvedBand,
 use witnessmark_core::record::{
     Body, Finding, Inspection, LimitConfirmed, Machine, Member, Rectified, Reserve, SigningSeed, TorqueDone,
 };
-use witnessmark_core::units::Quantity;
+use witnessmark_core::units::{Quantity, Unit};
 use witnessmark_store::Tx;
 
 use self::flight::Carrying;
@@ -306,7 +306,9 @@ impl<'a> Teller<'a> {
                     (Some(low), Some(high)) => ((low + high) / 2.0, (high - low) / 2.0),
                     (Some(low), None) => (low * 1.1, low * 0.1),
                     (None, Some(high)) => (high / 2.0, high / 2.0),
-                    (None, None) => (0.0, 0.0),
+                    // No figure is known: some that could be.
+                    (None, None) if band.unit() == Unit::PerMinute => (6400.0, 200.0),
+                    (None, None) => (5.0, 0.5),
                 };
                 let drawn = chance(at.timestamp().unsigned_abs().wrapping_add(point.id.len() as u64));
                 let step = if middle > 100.0 { 10.0 } else { 0.1 };

@@ -124,14 +124,14 @@ fn a_list_in_nine_seconds_is_said_back_before_it_is_signed() {
     let walk = answered(&mut app, 9.0, false);
     let sentences = app.summary(walk.clone()).unwrap().sentences;
     assert!(
-        sentences[1].starts_with("All serviceable in 9 seconds:")
+        sentences[1].starts_with("All serviceable in 9 s:")
             && sentences[1].ends_with("less time than looking takes."),
         "{sentences:?}"
     );
     app.put_aside(walk).unwrap();
     let walk = answered(&mut app, 9.0, true);
     let sentences = app.summary(walk.clone()).unwrap().sentences;
-    assert!(sentences[1].starts_with("Only 9 seconds for"), "{sentences:?}");
+    assert!(sentences[1].starts_with("Only 9 s for"), "{sentences:?}");
     app.put_aside(walk).unwrap();
 
     // Somebody who never looked here is held against what the others take.

@@ -44,7 +44,7 @@ life-any-spread = Too little to say: these findings would fit lives that are nea
 life-shortens = Look at least every { $every } h: the chance that one fails unseen between two looks then stays under { $percent } %, even at { $age } h. That is less than the { $in_force } h in force.
 life-in-force-holds = The { $in_force } h in force keep the chance that one fails unseen between two looks under { $percent } %, even at { $age } h.
 life-suggests = Looking every { $every } h would keep the chance that one fails unseen between two looks under { $percent } %, even at { $age } h.
-life-every-flight = Look before every flight: at { $age } h no interval of an hour keeps the chance that one fails unseen under { $percent } %. Think of changing it before it is that old.
+life-every-flight = Look before every flight: at { $age } h not even an interval of one hour keeps the chance that one fails unseen under { $percent } %. Think of changing it before it is that old.
 life-at-half = At { $age } h it would be { $every } h.
 life-never-longer = What is in force stays: nothing from here ever lengthens it.
 life-stays = The { $in_force } h in force stay as they are.
@@ -72,7 +72,7 @@ life-came-old = { $n ->
 life-never-ran = { $n ->
     [one] One was
    *[other] { $n } were
-  } found unserviceable before it had run. That is no wear, and isn't counted.
+  } found unserviceable before running at all. That is no wear, and isn't counted.
 life-of-no-age = { $n ->
     [one] One look
    *[other] { $n } looks

@@ -85,7 +85,7 @@ reason-wind-gust = Gusts { $gust }: above { $whose ->
    *[own] your own limit
   } of { $limit }.
 reason-wind-gust-factor = Wind { $mean }, gusts { $gust }: { $factor ->
-    [none] gusts out of still air, whatever
+    [none] gusts out of still air, more than any times the mean wind, and so above
    *[other] { $factor } times the mean wind, above
   } { $whose ->
     [school] the school's limit

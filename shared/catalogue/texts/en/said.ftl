@@ -215,9 +215,9 @@ judged-watch = To be watched.
 judged-unserviceable = Not fit to fly with.
 judged-not-fitted = Not fitted.
 summary-looked = You looked at { $done } of { $of } points in { $minutes } min.
-summary-short-serviceable = All serviceable in { $seconds } seconds: { $points } points in less time than looking takes.
-summary-short = Only { $seconds } seconds for { $points } points: less time than looking takes.
-summary-short-usual = Usually they take { $seconds } seconds.
+summary-short-serviceable = All serviceable in { $seconds } s: { $points } points in less time than looking takes.
+summary-short = Only { $seconds } s for { $points } points: less time than looking takes.
+summary-short-usual = Usually they take { $seconds } s.
 summary-hurried = { $points ->
     [one] One point was
    *[other] { $points } points were

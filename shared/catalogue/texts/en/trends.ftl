@@ -59,11 +59,11 @@ trend-grade-neither = No trend in { $n } looks: chance alone gives such a run of
 
 trend-reaches = At that rate it reaches the limit, { $limit }, at { $low } engine hours at the earliest{ $left ->
     [0] : that is now
-   *[other] : in { $left } hours
+   *[other] : in { $left } h
   }. Act on that. The middle of the line gets there at { $at }, the flattest it may be at { $high }. Wear often comes faster than a straight line.
 trend-reaches-or-never = At that rate it reaches the limit, { $limit }, at { $low } engine hours at the earliest{ $left ->
     [0] : that is now
-   *[other] : in { $left } hours
+   *[other] : in { $left } h
   }. Act on that. The middle of the line gets there at { $at }, the flattest it may be never. Wear often comes faster than a straight line.
 trend-there = The line has reached the limit, { $limit }: act now.
 trend-past = The latest reading, { $value }, is { $of ->
