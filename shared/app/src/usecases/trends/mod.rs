@@ -7,6 +7,9 @@ mod marks;
 mod rounding;
 mod story;
 
+use std::collections::BTreeMap;
+
+use chrono::NaiveDate;
 use uuid::Uuid;
 use witnessmark_core::history::History;
 use witnessmark_core::list::{Followed, Side};
@@ -26,6 +29,9 @@ use crate::{App, Fault};
 
 /// Engine hours over which a slope is told.
 const PER_HOURS: f64 = 100.0;
+
+/// Days in words: years of readings share theirs from measure to measure.
+type Days = BTreeMap<NaiveDate, String>;
 
 /// What readings tell, as far as they do.
 enum Outcome {
@@ -50,11 +56,12 @@ impl House {
     pub(crate) fn trends(&self, tx: &Tx<'_>, machine: Uuid) -> Result<Vec<TrendView>, Fault> {
         let history = self.known(tx, machine)?;
         let marks = self.trend_marks(tx, machine)?;
+        let mut days = Days::new();
         let mut views = Vec::new();
         for measure in &self.catalogue.measures {
             let gathered = self.gathered(tx, machine, &history, measure)?;
             if !gathered.readings.is_empty() || gathered.left_out > 0 {
-                views.push(self.trend_view(measure, &history, &gathered, &marks));
+                views.push(self.trend_view(measure, &history, &gathered, &marks, &mut days));
             }
         }
         Ok(views)
@@ -66,6 +73,7 @@ impl House {
         history: &History,
         gathered: &Gathered,
         marks: &[TrendMark],
+        days: &mut Days,
     ) -> TrendView {
         let id = format!("measure-{}", measure.id);
         let band = self.trend_band(measure, history, &gathered.scale);
@@ -103,7 +111,11 @@ impl House {
                 Scale::Grades(words) => words.clone(),
                 Scale::Unit(_) | Scale::Eighths => Vec::new(),
             },
-            points: gathered.readings.iter().map(|taken| self.trend_point(taken, gathered, told)).collect(),
+            points: gathered
+                .readings
+                .iter()
+                .map(|taken| self.trend_point(taken, gathered, told, days))
+                .collect(),
             line: line.map(|(trend, (first, last))| drawn(&trend.slope, first.hours, last.hours)),
             chance: told.map(|trend| trend.test.p),
             change: change.map(|(change, _)| TrendChange {
@@ -130,14 +142,22 @@ impl House {
         }
     }
 
-    fn trend_point(&self, taken: &Taken, gathered: &Gathered, told: Option<&Trend>) -> TrendPoint {
+    fn trend_point(
+        &self,
+        taken: &Taken,
+        gathered: &Gathered,
+        told: Option<&Trend>,
+        days: &mut Days,
+    ) -> TrendPoint {
+        let day =
+            days.entry(taken.day).or_insert_with(|| self.catalogue.texts.day(&self.language, taken.day));
         let far = |trend: &Trend| trend.outliers.iter().any(|far| far.reading == taken.reading());
         let graded = matches!(gathered.scale, Scale::Grades(_));
         let said = match taken.raw {
             None => Said::new("trend-point"),
             Some(raw) => Said::new("trend-point-standard").figures("raw", self.amount(&gathered.scale, raw)),
         };
-        let said = said.figures("value", self.amount(&gathered.scale, taken.value)).date("day", taken.day);
+        let said = said.figures("value", self.amount(&gathered.scale, taken.value)).text("day", day);
         TrendPoint {
             hours: taken.hours,
             value: taken.value,
