@@ -268,7 +268,8 @@ fn lives_show_steps_curve_and_every_finding() {
     // The curve's patch between its ends: 51 points there and back.
     let patches = drawing.of("polygon", ["points", "fill", "opacity"]);
     assert!(patches.iter().any(|[points, _, _]| points.split_whitespace().count() == 102), "{patches:?}");
-    for words in ["100 %", "0 %", "hours in service", "This rests on little.", "only in the demonstration"] {
+    for words in ["100 %", "0 %", "hours in service", "This rests on little.", "How the intervals were made."]
+    {
         assert!(drawing.words.contains(words), "{words}: {}", drawing.words);
     }
     assert!(!drawing.words.contains("-20 %") && !drawing.words.contains("120 %"));

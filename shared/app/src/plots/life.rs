@@ -40,10 +40,6 @@ impl House {
         key(!view.fitted.is_empty(), Sign::Dashes, "plot-life-interval");
         key(view.findings.iter().any(|life| life.by.is_some()), Sign::Failed, "plot-life-failed");
         key(true, Sign::Whole, "plot-life-whole");
-        let mut notes = view.intervals.clone();
-        if view.part.invented {
-            notes.push(self.word("plot-life-invented"));
-        }
         let frame = Frame {
             title: &view.part.words,
             about: view.rests_on.clone(),
@@ -54,7 +50,7 @@ impl House {
             ticks: Ticks::Shares,
             keys,
             sentences: &view.sentences,
-            notes,
+            notes: view.intervals.clone(),
             figure: &figure,
         };
         let pen = Pen::new(dark)?;

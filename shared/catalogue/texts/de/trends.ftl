@@ -128,7 +128,6 @@ plot-life-steps = nach den Befunden allein
 plot-life-fitted = Weibull
 plot-life-interval = was es sein kann (95 %)
 plot-life-failed = unbrauchbar gefunden; der Strich reicht zurück, bis wo es zuletzt heil gesehen wurde
-plot-life-invented = Diese Komponenten gibt es nur in der Vorführung.
 plot-life-whole = zuletzt heil gesehen
 
 fault-plot-ending = Ein Diagramm kann ein SVG oder ein PNG sein, und „{ $file }“ ist keines davon.

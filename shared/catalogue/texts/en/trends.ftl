@@ -130,7 +130,6 @@ plot-life-steps = by the findings alone
 plot-life-fitted = Weibull
 plot-life-interval = what it may be (95 %)
 plot-life-failed = found failed; the line goes back to where it was last seen whole
-plot-life-invented = These components exist only in the demonstration.
 plot-life-whole = last seen whole
 
 fault-plot-ending = A plot can be an SVG or a PNG, and “{ $file }” is neither.

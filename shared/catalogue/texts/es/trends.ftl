@@ -128,7 +128,6 @@ plot-life-steps = solo según los hallazgos
 plot-life-fitted = Weibull
 plot-life-interval = lo que puede ser (95 %)
 plot-life-failed = encontrado inutilizable; la línea llega hasta donde se vio entero por última vez
-plot-life-invented = Estos componentes solo existen en la demostración.
 plot-life-whole = visto entero por última vez
 
 fault-plot-ending = Un gráfico puede ser SVG o PNG, y «{ $file }» no es ni lo uno ni lo otro.

@@ -128,7 +128,6 @@ plot-life-steps = d’après les seuls constats
 plot-life-fitted = Weibull
 plot-life-interval = ce que cela peut être (95 %)
 plot-life-failed = trouvé hors service ; le trait remonte à la dernière fois qu’il a été vu en ordre
-plot-life-invented = Ces composants n’existent que dans la démonstration.
 plot-life-whole = vu en ordre la dernière fois
 
 fault-plot-ending = Un tracé peut être un SVG ou un PNG, et « { $file } » n’est ni l’un ni l’autre.
