@@ -147,7 +147,7 @@ fn a_list_in_nine_seconds_is_said_back_before_it_is_signed() {
         other.answer(walk.id.clone(), point.id.clone(), Some(given), 3.0).unwrap();
     }
     let summary = other.summary(walk.id).unwrap();
-    let usual = format!("Usually they take {} seconds.", 10 * points.len());
+    let usual = format!("Usually they take {} s.", 10 * points.len());
     assert!(summary.sentences[1].ends_with(&usual), "{:?} {usual}", summary.sentences);
     assert_eq!(summary.hurried.len(), points.len());
 }
