@@ -7,8 +7,10 @@ use witnessmark_store::Tx;
 
 use crate::Fault;
 use crate::house::House;
-use crate::views::{UnitChoice, UnitView};
+use crate::views::{UnitChoice, UnitLists, UnitView};
 
+/// Digits that count in what was turned into another unit.
+const DIGITS: i32 = 4;
 /// Where they are kept.
 const SETTING: &str = "units";
 
@@ -79,8 +81,7 @@ impl House {
     /// The same with a point as its decimal mark.
     fn own_figures(&self, quantity: Quantity) -> String {
         let own = self.units.of(quantity);
-        let told =
-            if own.unit == quantity.unit { own } else { Quantity::new(four_digits(own.value), own.unit) };
+        let told = if own.unit == quantity.unit { own } else { own.significant(DIGITS) };
         told.to_string()
     }
 
@@ -100,7 +101,7 @@ impl House {
         let stated = self.figures(&band.to_string());
         let own = |end: &Option<Sourced>| {
             end.clone().map(|end| match end.quantity().map(|quantity| self.units.of(quantity)) {
-                Some(own) => Sourced { value: Some(four_digits(own.value)), unit: own.unit, ..end },
+                Some(own) => Sourced { value: Some(own.significant(DIGITS).value), unit: own.unit, ..end },
                 None => end,
             })
         };
@@ -118,10 +119,30 @@ impl House {
         self.catalogue.texts.figures(&self.language, figures)
     }
 
+    /// The units of each kind that instruments and makers use in the field.
+    pub(crate) fn unit_lists(&self) -> UnitLists {
+        use Unit::*;
+        let list = |units: &[Unit]| units.iter().copied().map(view).collect();
+        UnitLists {
+            mass: list(&[Kilogram, Pound]),
+            volume: list(&[Litre, GallonUs, GallonBritish]),
+            speed: list(&[KilometrePerHour, Knot, MetrePerSecond]),
+            temperature: list(&[Celsius, Fahrenheit]),
+            pressure: list(&[Hectopascal, InchOfMercury]),
+            height: list(&[Metre, Foot]),
+            torque: list(&[
+                NewtonMetre,
+                PoundForceInch,
+                PoundForceFoot,
+                KilogramForceCentimetre,
+                KilogramForceMetre,
+            ]),
+        }
+    }
+
     /// All units of a kind, this one first.
     pub(crate) fn units_from(&self, first: Unit) -> Vec<UnitView> {
         let others = Unit::ALL.iter().copied().filter(|u| *u != first && u.dimension() == first.dimension());
-        let view = |unit: Unit| UnitView { code: unit, sign: unit.sign().to_owned() };
         std::iter::once(first).chain(others).map(view).collect()
     }
 
@@ -138,16 +159,6 @@ impl House {
     }
 }
 
-/// Rounded to four digits that count.
-fn four_digits(value: f64) -> f64 {
-    if value == 0.0 || !value.is_finite() {
-        return value;
-    }
-    let step = 10f64.powi(value.abs().log10().floor() as i32 - 3);
-    // By division where the step is a fraction: 0.1 is none in binary.
-    if step < 1.0 {
-        (value * step.recip().round()).round() / step.recip().round()
-    } else {
-        (value / step).round() * step
-    }
+pub(crate) fn view(unit: Unit) -> UnitView {
+    UnitView { code: unit, sign: unit.sign().to_owned() }
 }

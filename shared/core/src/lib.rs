@@ -3,10 +3,12 @@
 
 pub mod assembly;
 pub mod attention;
+pub mod chance;
 pub mod due;
 pub mod flight;
 pub mod history;
 pub mod list;
+mod median;
 pub mod record;
 pub mod reliability;
 pub mod runlog;

@@ -187,6 +187,23 @@ impl Quantity {
         Ok(Self::new((si - wanted_offset) / wanted_factor, unit))
     }
 
+    /// Rounded to so many digits that count.
+    #[must_use]
+    pub fn significant(self, digits: i32) -> Self {
+        if self.value == 0.0 || !self.value.is_finite() {
+            return self;
+        }
+        let decimals = digits - 1 - self.value.abs().log10().floor() as i32;
+        let scale = 10f64.powi(decimals.abs());
+        // By division where there are decimals: a tenth is no binary number.
+        let value = if decimals > 0 {
+            (self.value * scale).round() / scale
+        } else {
+            (self.value / scale).round() * scale
+        };
+        Self { value, ..self }
+    }
+
     /// The same quantity in the coherent SI unit of its dimension (the ratio's is 1, the angle's rad).
     ///
     /// # Errors
@@ -252,6 +269,19 @@ mod tests {
         }
         assert_eq!(Quantity::new(-300.0, Unit::Celsius).si(), Err(UnitFault::TooCold));
         assert!(Quantity::new(-5.0, Unit::Millimetre).to(Unit::Inch).is_ok(), "a length is told elsewhere");
+    }
+
+    #[test]
+    fn digits_that_count() {
+        let rounded = |value: f64, digits| Quantity::new(value, Unit::Kilogram).significant(digits).value;
+        assert_eq!(
+            [181.4378, 29.92126, 0.012345, 98_765.4].map(|value| rounded(value, 4)),
+            [181.4, 29.92, 0.01235, 98_770.0]
+        );
+        assert_eq!(
+            [66.666_7, -0.244_9, 0.235_29, 235.29, 0.0].map(|value| rounded(value, 3)),
+            [66.7, -0.245, 0.235, 235.0, 0.0]
+        );
     }
 
     #[test]

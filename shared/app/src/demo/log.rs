@@ -2,6 +2,7 @@
 
 use chrono::{DateTime, FixedOffset};
 use serde::Deserialize;
+use witnessmark_core::chance::Chance;
 use witnessmark_core::record::{Digest, ReadingTaken, ReadingsTaken};
 use witnessmark_core::runlog::{Channel, Column, Mapping, TimeForm};
 use witnessmark_core::units::{Quantity, Unit};
@@ -18,13 +19,9 @@ pub(super) struct Running {
     burn: f64,
 }
 
-/// A number from −1 to 1 that a story draws by counting: the same story tells the same. SplitMix64, as in
-/// `core::trend` (from memory).
+/// A number from −1 to 1, the same for the same seed: a story that is told again is the same story.
 pub(super) fn chance(seed: u64) -> f64 {
-    let mut z = seed.wrapping_mul(0x9e37_79b9_7f4a_7c15).wrapping_add(0x9e37_79b9_7f4a_7c15);
-    z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-    z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-    (z ^ (z >> 31)) as f64 / (u64::MAX as f64) * 2.0 - 1.0
+    Chance::new(seed).draw() as f64 / (u64::MAX as f64) * 2.0 - 1.0
 }
 
 impl Running {

@@ -9,6 +9,7 @@ use std::collections::BTreeMap;
 use chrono::{DateTime, Days, FixedOffset, TimeDelta};
 use serde::Deserialize;
 use uuid::Uuid;
+use witnessmark_core::attention::LEAST_LOOK;
 use witnessmark_core::history::History;
 use witnessmark_core::list::{Ask, Given, List, ListPoint, Meaning, ResolvedBand, Sourced, compose, judge};
 use witnessmark_core::record::{
@@ -273,7 +274,7 @@ impl<'a> Teller<'a> {
                 self.find(point, look, then)
             })
             .collect::<Result<Vec<_>, Fault>>()?;
-        let hurried = findings.iter().filter(|finding| finding.seconds < HURRIED);
+        let hurried = findings.iter().filter(|finding| finding.seconds < LEAST_LOOK);
         let hurried = hurried.map(|finding| finding.point.clone()).collect();
         Ok(Inspection {
             occasion: look.occasion.clone(),
@@ -354,8 +355,6 @@ impl<'a> Teller<'a> {
     }
 }
 
-/// Shorter looks than this are said back, as `core::attention` does, seconds.
-const HURRIED: f64 = 2.0;
 /// Whoever stands here in a story is always in a hurry.
 const HASTY: usize = 5;
 

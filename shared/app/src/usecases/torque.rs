@@ -334,7 +334,7 @@ impl House {
             spread: self.say(
                 &Said::new("torque-spread")
                     .text("tool", &bench.kept.name)
-                    .text("deviation", shown(Quantity::new(bench.kept.deviation_percent, Unit::One)))
+                    .figures("deviation", shown(Quantity::new(bench.kept.deviation_percent, Unit::One)))
                     .figures("low", shown(spread.low))
                     .figures("high", shown(spread.high)),
             ),
@@ -371,7 +371,7 @@ impl House {
             if let (Some(slip), None) = (slip.first(), reason) {
                 return Err(Fault::new("torque-slip")
                     .figures("reading", read)
-                    .text("meant", shown(times(slip.would_be, gain.recip())))
+                    .figures("meant", shown(times(slip.would_be, gain.recip())))
                     .text("band", &bench.band));
             }
         }
@@ -475,7 +475,5 @@ impl House {
 
 /// Rounded as a scale can be set: three figures that count.
 fn shown(quantity: Quantity) -> Quantity {
-    let size = quantity.value.abs().max(1e-9).log10().floor();
-    let step = 10f64.powf(size - 2.0);
-    Quantity::new((quantity.value / step).round() * step, quantity.unit)
+    quantity.significant(3)
 }

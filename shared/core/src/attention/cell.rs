@@ -32,14 +32,3 @@ pub(super) fn weighed_median(mut values: Vec<(f64, u32)>) -> Option<f64> {
         })
         .map(|one| one.0)
 }
-
-/// The middle of some values; none of none.
-pub(super) fn middle(values: &mut [f64]) -> Option<f64> {
-    values.sort_by(f64::total_cmp);
-    let at = values.len() / 2;
-    let upper = values.get(at).copied()?;
-    if values.len() % 2 == 1 {
-        return Some(upper);
-    }
-    Some((values.get(at.checked_sub(1)?)? + upper) / 2.0)
-}

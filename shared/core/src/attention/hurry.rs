@@ -1,11 +1,11 @@
 //! Time spent on a list's points against what is usual, said back before signing.
 
-use super::cell::middle;
 use crate::list::Progress;
+use crate::median;
 
 /// No usable habit of this person is known for a point: this is what a look takes at least, seconds.
 /// Our choice; nobody reads, looks and answers in less than this.
-const LEAST_LOOK: f64 = 2.0;
+pub const LEAST_LOOK: f64 = 2.0;
 /// A look much shorter than one's own habit is hurried.
 const HURRIED_SHARE: f64 = 0.4;
 
@@ -57,6 +57,6 @@ pub fn in_short(progress: &Progress, usual: impl Fn(&str) -> Option<f64>) -> Opt
 }
 
 /// The middle of some durations, seconds, from three of them on.
-pub fn median(mut seconds: Vec<f64>) -> Option<f64> {
-    if seconds.len() < FEWEST_TIMES { None } else { middle(&mut seconds) }
+pub fn median(seconds: Vec<f64>) -> Option<f64> {
+    if seconds.len() < FEWEST_TIMES { None } else { median::median(seconds) }
 }

@@ -7,7 +7,7 @@ mod people;
 mod tally;
 mod worth;
 
-pub use hurry::{InShort, hurried, in_short, median};
+pub use hurry::{InShort, LEAST_LOOK, hurried, in_short, median};
 pub use people::{HurriedPoint, Looker, Than};
 pub use tally::{PointSeen, Tally};
 pub use worth::{Worth, WorthSort};

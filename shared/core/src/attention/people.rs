@@ -1,7 +1,8 @@
 //! How people look, each against the others on the same points.
 
-use super::cell::{Cell, middle, weighed_median};
+use super::cell::{Cell, weighed_median};
 use super::tally::Tally;
+use crate::median::median;
 use crate::reliability::{Z_99, wilson};
 
 /// A point is compared where others have looked at it at least so often: fewer have no middle.
@@ -108,8 +109,8 @@ fn beside<'a>(own: &'a Cell, person: usize, cells: &[(usize, &'a Cell)]) -> Opti
     if looks < OTHERS_LEAST {
         return None;
     }
-    let mut seconds: Vec<f64> = others().flat_map(|cell| cell.seconds.iter().copied()).collect();
-    let seconds = middle(&mut seconds);
+    let seconds: Vec<f64> = others().flat_map(|cell| cell.seconds.iter().copied()).collect();
+    let seconds = median(seconds);
     let quicker = |theirs: f64| {
         let one = |own: &f64| if *own < theirs { 1.0 } else { 0.5 * f64::from(u8::from(*own == theirs)) };
         own.seconds.iter().map(one).sum()
@@ -140,7 +141,7 @@ fn looker(person: usize, inspections: usize, all: &[(usize, &Cell)], beside: &[B
     let (hurried, found) = (share(|cell| cell.hurried), share(Cell::found));
     let (others_hurried, others_found) = (others(|one| one.hurried), others(|one| one.found));
     let seconds = weighed_median(
-        own.iter().filter_map(|cell| Some((middle(&mut cell.seconds.clone())?, cell.looks))).collect(),
+        own.iter().filter_map(|cell| Some((median(cell.seconds.clone())?, cell.looks))).collect(),
     );
     let others_seconds =
         weighed_median(beside.iter().filter_map(|one| Some((one.seconds?, one.own.looks))).collect());

@@ -3,6 +3,7 @@
 use super::finding::{Findings, Weighed};
 use super::turnbull::masses_of;
 use super::wilson::{Z_95, wilson};
+use crate::chance::Chance;
 
 /// How often the findings are drawn anew. Our choice: what is told moves by about a percent with another
 /// seed, and a big fleet is reckoned in a fraction of a second.
@@ -11,21 +12,6 @@ pub const RESAMPLES: usize = 200;
 const AGES: usize = 96;
 /// Where of the sorted curves the interval ends.
 const ENDS: (f64, f64) = (0.025, 0.975);
-
-/// The same interval for everybody: SplitMix64 with a fixed seed.
-struct Draws(u64);
-
-impl Draws {
-    fn below(&mut self, most: usize) -> usize {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^= z >> 31;
-        // Multiply and shift (Lemire): no division, and for so few values no bias that shows.
-        usize::try_from((u128::from(z) * most as u128) >> 64).unwrap_or(0)
-    }
-}
 
 /// Intervals of 95 % of the share still whole, over stretches in which the curve stays level.
 ///
@@ -41,7 +27,8 @@ pub(super) fn intervals(findings: &Findings, stretches: &[(f64, f64, f64)]) -> V
     let ages = ages(findings, stretches);
     let coarse = coarse(findings, &ages);
     let draws = index(&coarse);
-    let mut random = Draws(0x5eed);
+    // The same interval for everybody.
+    let mut random = Chance::new(0x5eed);
     let mut lows: Vec<Vec<f64>> = stretches.iter().map(|_| Vec::with_capacity(RESAMPLES)).collect();
     let mut highs = lows.clone();
     for _ in 0..RESAMPLES {
@@ -120,7 +107,7 @@ fn index(coarse: &[Weighed]) -> Vec<u32> {
     coarse.iter().enumerate().flat_map(one).collect()
 }
 
-fn drawn(coarse: &[Weighed], draws: &[u32], random: &mut Draws) -> Vec<Weighed> {
+fn drawn(coarse: &[Weighed], draws: &[u32], random: &mut Chance) -> Vec<Weighed> {
     let mut times = vec![0.0; coarse.len()];
     for _ in 0..draws.len() {
         let place = draws.get(random.below(draws.len())).copied().unwrap_or(0);

@@ -2,12 +2,11 @@
 
 use std::collections::VecDeque;
 
-use statrs::statistics::{Data, Median};
-
 use super::log::Sample;
 use super::peak::RPM;
 use super::running::RUNS;
 use super::when::HAIR;
+use crate::median::median;
 
 /// How long a steady stretch lasts at least, seconds.
 const STRETCH: f64 = 10.0;
@@ -48,7 +47,7 @@ pub(super) fn idle(runs: &[Vec<Sample>]) -> Option<f64> {
             taken = taken.max(stretch.to);
         }
     }
-    Some(Data::new(samples).median())
+    median(samples)
 }
 
 /// Samples without a gap, all with the engine running.

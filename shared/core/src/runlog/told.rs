@@ -1,13 +1,12 @@
 //! The figures that are kept of a log.
 
-use statrs::statistics::{Data, Median};
-
 use super::idle::idle;
 use super::log::{Log, Sample, Track};
 use super::mapping::Channel;
 use super::peak::{Cleaned, RPM, cleaned, highest};
 use super::running::{GAP, RUNS, time_above, warm};
 use super::when::HAIR;
+use crate::median::median;
 use crate::units::{Dimension, Quantity, Unit};
 
 /// Decimals of hours that are told of a run: a few seconds.
@@ -85,8 +84,7 @@ impl Log {
         told.notes.extend(self.gaps());
         told.notes.extend(columns.0.iter().filter_map(Cleared::note));
         told.outside = columns.of(Channel::Outside).find_map(|column| {
-            let values: Vec<f64> = column.samples().map(|sample| sample.value).collect();
-            if values.is_empty() { None } else { column.in_its_unit(Data::new(values).median()) }
+            column.in_its_unit(median(column.samples().map(|sample| sample.value).collect())?)
         });
         let ran = columns.ran();
         told.notes.extend(match &ran {

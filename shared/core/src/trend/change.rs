@@ -2,9 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::median::median;
 use super::series::{Reading, Series};
 use super::slope::Slope;
+use crate::median::median;
 
 /// A step in level.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]

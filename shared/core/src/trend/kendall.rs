@@ -3,9 +3,9 @@
 use serde::{Deserialize, Serialize};
 use statrs::function::erf::erfc;
 
-use super::median::ties;
 use super::select::discordant;
 use super::series::Series;
+use super::ties::ties;
 
 /// What the test says.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]

@@ -9,12 +9,12 @@ mod change;
 mod fault;
 mod kendall;
 mod limit;
-mod median;
 mod outlier;
 mod select;
 mod series;
 mod slope;
 mod standard_day;
+mod ties;
 mod whole;
 
 pub use change::{Change, change};

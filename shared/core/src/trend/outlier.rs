@@ -2,9 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::median::median;
 use super::series::{Reading, Series};
 use super::slope::Slope;
+use crate::median::median;
 
 /// From how many robust deviations on a reading is shown as far off (Iglewicz & Hoaglin).
 const FAR: f64 = 3.5;

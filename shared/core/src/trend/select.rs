@@ -9,6 +9,7 @@
 //! [`ALL_AT_ONCE`] readings all slopes are made; beyond, the answer is right within rounding.
 
 use super::series::Reading;
+use crate::chance::Chance;
 
 /// Up to so many readings it is simplest to make all slopes.
 const ALL_AT_ONCE: usize = 512;
@@ -118,7 +119,7 @@ impl<'a> Slopes<'a> {
     fn narrowed(&self, rank: u64) -> f64 {
         let list = 16 * self.readings.len() as u64;
         let mut span = Span { low: f64::NEG_INFINITY, high: f64::INFINITY, under: 0, upto: self.total };
-        let mut chance = Chance(0x5eed);
+        let mut chance = Chance::new(0x5eed);
         let mut sampling = true;
         for _ in 0..STEPS {
             if span.upto - span.under <= list {
@@ -177,12 +178,12 @@ impl<'a> Slopes<'a> {
 
     /// Some slopes within the span, sorted.
     fn sample(&self, span: &Span, chance: &mut Chance) -> Vec<f64> {
-        let n = self.readings.len() as u64;
+        let n = self.readings.len();
         let drawn = DRAWN.min(DRAWN_EACH * self.readings.len());
         let mut some: Vec<f64> = (0..drawn)
             .filter_map(|_| {
                 let (a, b) = (chance.below(n), chance.below(n));
-                let (a, b) = (self.readings.get(a.min(b) as usize)?, self.readings.get(a.max(b) as usize)?);
+                let (a, b) = (self.readings.get(a.min(b))?, self.readings.get(a.max(b))?);
                 (a.at < b.at).then(|| slope(a, b))
             })
             .filter(|slope| *slope > span.low && *slope < span.high)
@@ -241,19 +242,6 @@ struct Span {
     upto: u64,
 }
 
-/// SplitMix64 (Steele, Lea & Flood 2014; from memory).
-struct Chance(u64);
-
-impl Chance {
-    fn below(&mut self, n: u64) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        (z ^ (z >> 31)) % n.max(1)
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::super::series::Series;
@@ -281,7 +269,7 @@ mod tests {
 
     #[test]
     fn counting_finds_what_making_them_all_finds() {
-        let mut chance = Chance(1);
+        let mut chance = Chance::new(1);
         let scattered = |n: u64, chance: &mut Chance| -> Vec<(f64, f64)> {
             (0..n).map(|at| (at as f64 * 0.7, 180.0 + 0.01 * at as f64 + noise(chance))).collect()
         };

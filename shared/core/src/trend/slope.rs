@@ -4,9 +4,10 @@ use serde::{Deserialize, Serialize};
 use statrs::distribution::{ContinuousCDF, Normal};
 
 use super::fault::TrendFault;
-use super::median::{median, rank, ties};
 use super::select::Slopes;
 use super::series::Series;
+use super::ties::{rank, ties};
+use crate::median::median;
 use crate::told::{Told, TooLittle};
 
 /// Fewest readings for a slope: of four, the widest interval there is, from the least slope to the

@@ -1,6 +1,6 @@
 //! Petrol and oil: what the tank holds against what the engine wants.
 
-use super::read::{ratio, three_digits};
+use super::read::ratio;
 use super::{Come, Question, State};
 use crate::flight::{FlightFault, Poured, poured};
 use crate::list::ResolvedBand;
@@ -11,6 +11,8 @@ use crate::units::Quantity;
 /// The band in a data sheet that says how much petrol goes with one part of oil.
 pub const MIX_RATIO: &str = "mix-ratio";
 
+/// Digits that count in what is poured.
+const DIGITS: i32 = 3;
 /// Below this share of the oil wanted the engine is grounded. Our choice: a measuring cup is read to about
 /// so much, and less oil than that is a seizure waiting.
 const LEAST_OIL: f64 = 0.95;
@@ -23,7 +25,7 @@ pub(super) fn mix(q: Question<'_>, plan: &MixPlanned) -> Result<Come, FlightFaul
     let target = f64::from(plan.mix.target_ratio);
     let mut come = Come::default();
     if tank.share < LEAST_OIL {
-        let missing = three_digits(tank.missing);
+        let missing = tank.missing.significant(DIGITS);
         match plan.oil {
             None => come.find(
                 State::Limited,
@@ -37,7 +39,7 @@ pub(super) fn mix(q: Question<'_>, plan: &MixPlanned) -> Result<Come, FlightFaul
             ),
         }
     } else if tank.share > MOST_OIL {
-        let petrol = three_digits(tank.more_fuel);
+        let petrol = tank.more_fuel.significant(DIGITS);
         come.find(
             State::Limited,
             told("reason-mix-rich", &tank, target).quantity("petrol", petrol),

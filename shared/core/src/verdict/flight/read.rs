@@ -27,22 +27,6 @@ pub(super) fn tens(quantity: Quantity) -> Quantity {
     Quantity::new((quantity.value / 10.0).round() * 10.0, quantity.unit)
 }
 
-/// Rounded to three digits that count: what is poured.
-pub(super) fn three_digits(quantity: Quantity) -> Quantity {
-    let value = quantity.value;
-    if value == 0.0 || !value.is_finite() {
-        return quantity;
-    }
-    let digits = 2 - value.abs().log10().floor() as i32;
-    let value = if digits > 0 {
-        // By division: a tenth is no binary number.
-        (value * 10f64.powi(digits)).round() / 10f64.powi(digits)
-    } else {
-        (value / 10f64.powi(-digits)).round() * 10f64.powi(-digits)
-    };
-    Quantity::new(value, quantity.unit)
-}
-
 /// Hours as `1 h 22 min`, full minutes.
 pub(super) fn time(hours: f64) -> String {
     // A time typed in minutes stays that many.
@@ -79,9 +63,5 @@ mod tests {
         assert_eq!(tenths_up(kg(8.3)), kg(8.3));
         assert_eq!(time(82.9 / 60.0), "1 h 22 min");
         assert_eq!((time(0.5), time(2.0), time(0.0)), ("30 min".into(), "2 h".into(), "0 min".into()));
-        let litres = |value| Quantity::new(value, Unit::Litre);
-        assert_eq!(three_digits(litres(0.235_29)), litres(0.235));
-        assert_eq!(three_digits(litres(12.34)), litres(12.3));
-        assert_eq!(three_digits(Quantity::new(235.29, Unit::Millilitre)).value, 235.0);
     }
 }
