@@ -1,21 +1,27 @@
 // A sentence as a voice reads it: signs and units become words of the language.
+import { computed } from "@preact/signals";
 import type { Unit } from "./types";
-import { UNITS } from "./units";
+import { KINDS, unitsOf } from "./units";
 import { t } from "./words";
 
+/** Signs of what is measured at a machine, beside those that a person chooses among. */
+const AT_MACHINES: [sign: string, unit: Unit | "min"][] = [
+  ["mm", "mm"], ["in", "in"], ["K", "K"], ["bar", "bar"], ["psi", "psi"], ["V", "V"], ["s", "s"], ["h", "h"], ["min", "min"],
+  ["mL", "mL"], ["L/h", "L/h"], ["rpm", "1/min"], ["°", "deg"], ["%", "%"],
+];
+
 /** Signs that stand after numbers, longest first, with the units that they are. */
-const SIGNS: [sign: string, unit: Unit | "min"][] = [
-  ...Object.values(UNITS).flat().map(({ sign, code }): [string, Unit] => [sign, code]),
-  ...([["mm", "mm"], ["in", "in"], ["K", "K"], ["bar", "bar"], ["psi", "psi"], ["V", "V"], ["s", "s"], ["h", "h"], ["min", "min"],
-    ["mL", "mL"], ["L/h", "L/h"], ["rpm", "1/min"], ["°", "deg"], ["%", "%"]] as [string, Unit | "min"][]),
-].sort(([one], [other]) => other.length - one.length) as [string, Unit | "min"][];
+const signs = computed(() => {
+  const chosen = KINDS.flatMap(unitsOf).map(({ sign, code }): [string, Unit] => [sign, code]);
+  return [...chosen, ...AT_MACHINES].sort(([one], [other]) => other.length - one.length);
+});
 
 /** Signs that are words too: before another word they are those. */
 const AMBIGUOUS = ["in"];
 
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\/]/g, "\\$&");
 const NUMBER = String.raw`[-−]?\d+(?:[.,]\d+)?`;
-const MEASURED = new RegExp(`(${NUMBER})(?:\\s*–\\s*(${NUMBER}))?[\\s\\u00a0\\u202f]*(${SIGNS.map(([sign]) => escaped(sign) + (AMBIGUOUS.includes(sign) ? "(?!\\s+\\p{L})" : "")).join("|")})(?![\\p{L}\\p{N}])`, "gu");
+const measured = computed(() => new RegExp(`(${NUMBER})(?:\\s*–\\s*(${NUMBER}))?[\\s\\u00a0\\u202f]*(${signs.value.map(([sign]) => escaped(sign) + (AMBIGUOUS.includes(sign) ? "(?!\\s+\\p{L})" : "")).join("|")})(?![\\p{L}\\p{N}])`, "gu"));
 const RANGE = new RegExp(`(${NUMBER})\\s*–\\s*(${NUMBER})`, "gu");
 
 /** Codes of which a text could have no name. */
@@ -29,8 +35,8 @@ export function spoken(sentence: string): string {
     .replace(/±\s*/g, `${t("spoken-plus-minus")} `)
     .replace(/≤\s*/g, `${t("spoken-at-most")} `)
     .replace(/≥\s*/g, `${t("spoken-at-least")} `)
-    .replace(MEASURED, (_, low: string, high: string | undefined, sign: string) => {
-      const unit = SIGNS.find(([one]) => one === sign)?.[1] ?? "1";
+    .replace(measured.value, (_, low: string, high: string | undefined, sign: string) => {
+      const unit = signs.value.find(([one]) => one === sign)?.[1] ?? "1";
       const number = high ? t("spoken-range", { low, high }) : low;
       return `${number} ${unitWords(unit, Number((high ?? low).replace("−", "-").replace(",", ".")))}`;
     })

@@ -653,9 +653,22 @@ burns_words: string,
  */
 school_wind: WindLimits | null, 
 /**
- * Units of each kind, the person's own first.
+ * Units of each kind, the person's own first; of fuel also the small one of a measuring cup.
  */
-units: FlightUnits, };
+units: UnitLists, };
+
+/**
+ * What is gravest in a plan: what can't be reckoned goes before what is past a limit.
+ */
+export type FlightGravest = { 
+/**
+ * What it makes of the machine.
+ */
+state: State, 
+/**
+ * In words.
+ */
+words: string, };
 
 /**
  * What a person stated when they prepared a flight last, on whatever machine.
@@ -746,35 +759,6 @@ oil: Quantity,
 words: string, };
 
 /**
- * Units that may be chosen, the person's own first.
- */
-export type FlightUnits = { 
-/**
- * Of weight.
- */
-mass: Array<UnitView>, 
-/**
- * Of fuel.
- */
-volume: Array<UnitView>, 
-/**
- * Of wind.
- */
-speed: Array<UnitView>, 
-/**
- * Of temperature.
- */
-temperature: Array<UnitView>, 
-/**
- * Of air pressure.
- */
-pressure: Array<UnitView>, 
-/**
- * Of heights.
- */
-height: Array<UnitView>, };
-
-/**
  * What comes of a plan.
  */
 export type FlightView = { 
@@ -790,6 +774,10 @@ pour: FlightPourView | null,
  * What is wrong in a part, where something is.
  */
 faults: Array<FlightFaultView>, 
+/**
+ * What is gravest in it; none where all is well.
+ */
+gravest: FlightGravest | null, 
 /**
  * The verdict with this plan.
  */
@@ -2187,6 +2175,10 @@ point: string | null,
  */
 band: string | null, 
 /**
+ * Whether it speaks of a flight that is prepared: it is answered there.
+ */
+of_flight: boolean, 
+/**
  * The facts behind it.
  */
 because: Array<FactView>, };
@@ -2509,6 +2501,10 @@ read_aloud: boolean,
  * The units that the person reads and types in.
  */
 units: UnitChoice, 
+/**
+ * The units that they may choose from.
+ */
+unit_lists: UnitLists, 
 /**
  * The cautions that hold always.
  */
@@ -3135,6 +3131,39 @@ height: Unit,
  * Of torque; none: as each machine's data sheet has it.
  */
 torque: Unit | null, };
+
+/**
+ * The units of each kind that may be chosen.
+ */
+export type UnitLists = { 
+/**
+ * Of weight.
+ */
+mass: Array<UnitView>, 
+/**
+ * Of fuel.
+ */
+volume: Array<UnitView>, 
+/**
+ * Of wind.
+ */
+speed: Array<UnitView>, 
+/**
+ * Of temperature.
+ */
+temperature: Array<UnitView>, 
+/**
+ * Of air pressure.
+ */
+pressure: Array<UnitView>, 
+/**
+ * Of heights.
+ */
+height: Array<UnitView>, 
+/**
+ * Of torque.
+ */
+torque: Array<UnitView>, };
 
 /**
  * A unit.

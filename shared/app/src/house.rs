@@ -182,6 +182,7 @@ impl House {
             patience_minutes: self.patience(tx)?,
             read_aloud: tx.setting("read-aloud")?.as_deref() == Some("yes"),
             units: self.units.clone(),
+            unit_lists: self.unit_lists(),
             cautions,
             warning: self.warning.as_ref().map(|said| self.say(said)).or_else(|| {
                 let why = self.unusable.as_ref()?;

@@ -136,6 +136,7 @@ impl House {
         ReasonView {
             state: reason.state,
             rule: reason.rule,
+            of_flight: reason.rule.of_flight(),
             words: self.say(&say),
             clears: self.say(&reason.clears),
             record: reason.record.map(|record| record.to_string()),

@@ -183,6 +183,8 @@ fn figures_that_cannot_be_are_told_part_by_part_and_not_kept() {
     assert_eq!(faults.len(), 2, "{faults:?}");
     assert_eq!(faults[0], ("load", "The pilot's weight: must be more than nothing."));
     assert!(faults[1].1.contains("kg can't be turned into L"), "{faults:?}");
+    let gravest = view.gravest.as_ref().unwrap();
+    assert_eq!((gravest.state, gravest.words.as_str()), (State::Grounded, faults[0].1));
     assert_eq!(view.verdict.state, State::Grounded);
     assert_eq!(view.pour.as_ref().map(|pour| pour.oil), None);
     let fault = app.flight_keep(machine.clone(), Some(plan)).unwrap_err();
@@ -191,6 +193,37 @@ fn figures_that_cannot_be_are_told_part_by_part_and_not_kept() {
     assert_eq!(app.machine(machine.clone()).unwrap().waiting, 0);
     assert_eq!(app.flight_keep(machine.clone(), Some(nothing(&clock))).unwrap_err().kind, "flight-empty");
     assert_eq!(app.flight_keep(machine, None).unwrap_err().kind, "flight-empty");
+}
+
+/// What a row about the flight says in short; and what leads from a verdict to the flight.
+#[test]
+fn the_gravest_of_a_plan_is_told_or_nothing_where_all_is_well() {
+    let clock = Clock::at("2026-05-02T06:41:07+02:00");
+    let mut app = begun(&clock);
+    let machine = register(&mut app, thistle());
+    let (load, wind) = (whole(&clock, vec![]).load, |mean| Some(windy(mean)));
+    let plan = |mean, load| FlightPlanned { wind: wind(mean), load, ..nothing(&clock) };
+    let mut judged = |plan| app.flight_judge(machine.clone(), Some(plan)).unwrap();
+    let well = judged(plan(12.0, load.clone()));
+    assert_eq!(well.gravest, None, "{:?}", well.parts);
+    let mut unsourced = load.clone();
+    unsourced.as_mut().unwrap().loads.pilot = kg(128.0);
+    let both = judged(plan(30.0, unsourced));
+    let words = |part| of(&both, part).1;
+    let gravest = both.gravest.as_ref().unwrap();
+    assert_eq!(
+        (gravest.state, &gravest.words),
+        (State::Grounded, &words("load")),
+        "the first of the gravest"
+    );
+    let air = judged(FlightPlanned {
+        wind: Some(WindPlanned { limits: WindLimits::default(), ..windy(12.0) }),
+        ..nothing(&clock)
+    });
+    assert_eq!(air.gravest.as_ref().unwrap().state, State::Limited);
+    let led: Vec<bool> = both.verdict.reasons.iter().map(|reason| reason.of_flight).collect();
+    assert!(led.contains(&true) && led.contains(&false), "{:?}", both.verdict.reasons);
+    assert!(both.verdict.reasons.iter().all(|reason| reason.of_flight == reason.rule.of_flight()));
 }
 
 #[test]
@@ -277,6 +310,10 @@ fn figures_are_told_in_the_readers_units() {
         .collect();
     assert_eq!(first, [Unit::Pound, Unit::GallonUs, Unit::Foot]);
     assert!(form.units.height.iter().all(|unit| unit.code != Unit::Millimetre));
+    assert!(form.units.volume.iter().any(|unit| unit.code == Unit::Millilitre), "a cup of oil");
+    let lists = app.start().unwrap().unit_lists;
+    assert!(lists.volume.iter().all(|unit| unit.code != Unit::Millilitre), "nobody fills up in millilitres");
+    assert_eq!(lists.mass[0].code, Unit::Kilogram, "the order to choose from stays");
     let view = app.flight_judge(machine, Some(whole(&clock, vec![]))).unwrap();
     // 127.8 kg / 0.453 592 37 = 281.75 lb, told with four digits; 12 km/h / 1.852 = 6.479 kt.
     assert!(of(&view, "load").1.contains("281.8 lb"), "{view:?}");

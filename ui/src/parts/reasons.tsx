@@ -1,15 +1,12 @@
 // Why: every reason with what would clear it, each a way to what caused it.
-import type { ReasonView, Rule, VerdictView } from "../types";
+import type { ReasonView, VerdictView } from "../types";
 import { to } from "../route";
 import { t } from "../words";
 import { StateShape } from "./shape";
 
-/** Rules about a flight that is prepared: what they say is answered there. */
-const OF_FLIGHT: Rule[] = ["load", "mix", "fuel-time", "thin-air", "wind", "measured-earlier", "flight-not-prepared"];
-
 /** Where a reason leads: the flight's preparation, its record, its limit, or else the machine. */
 function placeOf(reason: ReasonView, machine: string): string {
-  if (OF_FLIGHT.includes(reason.rule)) return to("machine", machine, "flight");
+  if (reason.of_flight) return to("machine", machine, "flight");
   if (reason.record) return to("record", reason.record, ...(reason.point ? [reason.point] : []));
   if (reason.band) return to("machine", machine, "limit", reason.band);
   return to("machine", machine);

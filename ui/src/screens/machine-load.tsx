@@ -2,7 +2,7 @@
 import { Field } from "../parts/field";
 import { number, typedOf } from "../typed";
 import type { Machine, Quantity, Range, Unit, WingLoad } from "../types";
-import { ownOf, UNITS } from "../units";
+import { ownOf, unitsOf } from "../units";
 import { t } from "../words";
 
 export interface LoadDraft {
@@ -19,7 +19,7 @@ export interface LoadDraft {
 export function loadOf(machine: Machine | null): LoadDraft {
   const wing = machine?.wing_load;
   const range = wing?.with_motor;
-  const unit = range?.low.unit ?? machine?.weight?.unit ?? ownOf(UNITS.mass) ?? "kg";
+  const unit = range?.low.unit ?? machine?.weight?.unit ?? ownOf(unitsOf("mass")) ?? "kg";
   return {
     weight: typedOf(machine?.weight),
     low: typedOf(range?.low),
@@ -68,7 +68,7 @@ export function LoadFields({ load, onLoad }: { load: LoadDraft; onLoad: (load: L
         <label class="field">
           {t("measure-unit")}
           <select value={load.unit} onChange={(event) => put({ unit: event.currentTarget.value as Unit })} data-test="load-unit">
-            {UNITS.mass.map(({ code, sign }) => (
+            {unitsOf("mass").map(({ code, sign }) => (
               <option key={code} value={code}>{sign}</option>
             ))}
           </select>

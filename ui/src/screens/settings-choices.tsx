@@ -8,7 +8,7 @@ import { Field, numberOf } from "../parts/field";
 import { choose, opened, start, type Choice } from "../state";
 import { typedOf } from "../typed";
 import type { Start, Unit } from "../types";
-import { type Kind, KINDS, UNITS } from "../units";
+import { type Kind, KINDS, unitsOf } from "../units";
 import { unitWords } from "../spoken";
 import { keepLanguage, language, languageName, t } from "../words";
 
@@ -81,7 +81,7 @@ function Units({ now, onUnit }: { now: Start; onUnit: (kind: Kind, unit: Unit | 
             {t(`settings-unit-${kind}`)}
             <select value={now.units[kind] ?? SHEET} onChange={(event) => onUnit(kind, (event.currentTarget.value || null) as Unit | null)} data-test={`unit-${kind}`}>
               {kind === "torque" && <option value={SHEET}>{t("settings-unit-sheet")}</option>}
-              {UNITS[kind].map(({ code, sign }) => (
+              {unitsOf(kind).map(({ code, sign }) => (
                 <option key={code} value={code}>{t("settings-unit-option", { sign, words: unitWords(code, 10) })}</option>
               ))}
             </select>

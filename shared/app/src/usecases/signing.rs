@@ -15,6 +15,9 @@ use crate::house::{House, id};
 use crate::views::{FoundView, LeftView, Named, Signed, Summary, VerdictView};
 use crate::{App, Fault, identity};
 
+/// What points usually take, seconds.
+type Usual = BTreeMap<String, f64>;
+
 impl App {
     /// The inspection said back.
     ///
@@ -40,7 +43,7 @@ impl App {
             let going = self.house.going(tx, walk)?;
             self.house.signable(&going)?;
             let machine = going.draft.machine;
-            let body = Body::Inspection(self.house.inspection(tx, &going)?);
+            let body = Body::Inspection(self.house.inspection(&going, &self.house.usual(tx, &going)?)?);
             let record = self.house.write_record(tx, &seed, Some(machine), &body)?;
             tx.draft_close(walk, DraftState::Signed)?;
             let people = self.house.people(tx)?;
@@ -71,7 +74,7 @@ impl House {
     }
 
     /// What each point answered usually takes: this person's own habit, else everybody's.
-    fn usual(&self, tx: &Tx<'_>, going: &Going) -> Result<BTreeMap<String, f64>, Fault> {
+    fn usual(&self, tx: &Tx<'_>, going: &Going) -> Result<Usual, Fault> {
         let own = identity::signatory(tx)?;
         let mut usual = BTreeMap::new();
         for point in &going.progress.order {
@@ -88,16 +91,10 @@ impl House {
         Ok(usual)
     }
 
-    fn hurried(&self, tx: &Tx<'_>, going: &Going) -> Result<Vec<String>, Fault> {
-        let usual = self.usual(tx, going)?;
-        Ok(hurried(&going.progress, |point| usual.get(point).copied()))
-    }
-
     /// "All serviceable in nine seconds", where the whole list took less time than looking takes.
-    fn in_short(&self, tx: &Tx<'_>, going: &Going, found: bool) -> Result<Option<String>, Fault> {
-        let usual = self.usual(tx, going)?;
+    fn in_short(&self, going: &Going, usual: &Usual, found: bool) -> Option<String> {
         let short = in_short(&going.progress, |point| usual.get(point).copied());
-        Ok(short.map(|short| {
+        short.map(|short| {
             let said = Said::new(if found { "summary-short" } else { "summary-short-serviceable" });
             let said = said.number("points", short.points as f64).number("seconds", short.seconds.round());
             let mut words = self.say(&said);
@@ -106,10 +103,10 @@ impl House {
                 words = format!("{words} {}", self.say(&usual));
             }
             words
-        }))
+        })
     }
 
-    fn inspection(&self, tx: &Tx<'_>, going: &Going) -> Result<Inspection, Fault> {
+    fn inspection(&self, going: &Going, usual: &Usual) -> Result<Inspection, Fault> {
         let list = &going.body.list;
         let progress = &going.progress;
         let started = DateTime::parse_from_rfc3339(&going.draft.started)
@@ -143,7 +140,7 @@ impl House {
                     points: back.points.clone(),
                 })
                 .collect(),
-            hurried: self.hurried(tx, going)?,
+            hurried: hurried(&going.progress, |point| usual.get(point).copied()),
             job: going.body.job,
         })
     }
@@ -193,7 +190,8 @@ impl House {
     }
 
     fn summary(&self, tx: &Tx<'_>, going: &Going) -> Result<Summary, Fault> {
-        let body = self.inspection(tx, going)?;
+        let usual = self.usual(tx, going)?;
+        let body = self.inspection(going, &usual)?;
         let of = count(going.body.list.points());
         let done = count(going.body.list.points().filter(|p| going.progress.is_done(&p.id)));
         let spent = minutes(body.finished, body.started);
@@ -211,7 +209,7 @@ impl House {
             &Said::new("summary-looked").number("done", done).number("of", of).number("minutes", spent),
         )];
         let wrong = body.findings.iter().any(|finding| finding.means >= Meaning::Watch);
-        sentences.extend(self.in_short(tx, going, wrong)?);
+        sentences.extend(self.in_short(going, &usual, wrong));
         if !hurried.is_empty() {
             sentences.push(self.say(&Said::new("summary-hurried").number("points", hurried.len() as f64)));
         }

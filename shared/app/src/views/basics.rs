@@ -1,6 +1,6 @@
 //! What every screen may need: the person, names, choices, files, codes.
 
-use super::UnitChoice;
+use super::{UnitChoice, UnitLists};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 use witnessmark_core::list::EngineKind;
@@ -21,6 +21,8 @@ struct Start {
     pub read_aloud: bool,
     /// The units that the person reads and types in.
     pub units: UnitChoice,
+    /// The units that they may choose from.
+    pub unit_lists: UnitLists,
     /// The cautions that hold always.
     pub cautions: Vec<String>,
     /// Something that went wrong with the stored data, and what was done.

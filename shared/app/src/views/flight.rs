@@ -6,6 +6,7 @@ use ts_rs::TS;
 use witnessmark_core::flight::{Burn, Reserve, WindLimits};
 use witnessmark_core::record::{FlightPlanned, WingLoad};
 use witnessmark_core::units::{Quantity, Unit};
+use witnessmark_core::verdict::State;
 
 views! {
 /// What is asked before a flight, with what is known already.
@@ -38,8 +39,8 @@ struct FlightForm {
     pub burns_words: String,
     /// The school's wind limits, where one has set any.
     pub school_wind: Option<WindLimits>,
-    /// Units of each kind, the person's own first.
-    pub units: FlightUnits,
+    /// Units of each kind, the person's own first; of fuel also the small one of a measuring cup.
+    pub units: UnitLists,
 }
 /// What a person stated when they prepared a flight last, on whatever machine.
 #[derive(Default)]
@@ -59,8 +60,8 @@ struct FlightOwn {
     /// How high the field lies.
     pub elevation: Option<Quantity>,
 }
-/// Units that may be chosen, the person's own first.
-struct FlightUnits {
+/// The units of each kind that may be chosen.
+struct UnitLists {
     /// Of weight.
     pub mass: Vec<UnitView>,
     /// Of fuel.
@@ -73,6 +74,8 @@ struct FlightUnits {
     pub pressure: Vec<UnitView>,
     /// Of heights.
     pub height: Vec<UnitView>,
+    /// Of torque.
+    pub torque: Vec<UnitView>,
 }
 /// What comes of a plan.
 struct FlightView {
@@ -82,8 +85,17 @@ struct FlightView {
     pub pour: Option<FlightPourView>,
     /// What is wrong in a part, where something is.
     pub faults: Vec<FlightFaultView>,
+    /// What is gravest in it; none where all is well.
+    pub gravest: Option<FlightGravest>,
     /// The verdict with this plan.
     pub verdict: VerdictView,
+}
+/// What is gravest in a plan: what can't be reckoned goes before what is past a limit.
+struct FlightGravest {
+    /// What it makes of the machine.
+    pub state: State,
+    /// In words.
+    pub words: String,
 }
 /// Oil to pour into the tank.
 struct FlightPourView {

@@ -71,6 +71,8 @@ struct ReasonView {
     pub point: Option<String>,
     /// The limit it is about.
     pub band: Option<String>,
+    /// Whether it speaks of a flight that is prepared: it is answered there.
+    pub of_flight: bool,
     /// The facts behind it.
     pub because: Vec<FactView>,
 }

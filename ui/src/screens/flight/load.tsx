@@ -1,7 +1,7 @@
 // What goes up, and what the wing may carry.
 import { to } from "../../route";
 import type { FlightForm, Range, WingLoad } from "../../types";
-import { UNITS } from "../../units";
+import { signOf } from "../../units";
 import { figure, t } from "../../words";
 import { Amount, type Sheet } from "./amount";
 
@@ -39,6 +39,5 @@ function NoWing({ machine }: { machine: string }) {
 }
 
 function span({ low, high }: Range): string {
-  const sign = UNITS.mass.find(({ code }) => code === low.unit)?.sign ?? low.unit;
-  return t("flight-span", { low: figure(low.value), high: figure(high.value), unit: sign });
+  return t("flight-span", { low: figure(low.value), high: figure(high.value), unit: signOf("mass", low.unit) });
 }

@@ -4,10 +4,8 @@ import { call } from "../../calls";
 import { useLoad } from "../../hooks";
 import { EmptyShape, StateShape } from "../../parts/shape";
 import { to } from "../../route";
-import type { FlightView, ReasonView, State } from "../../types";
+import type { FlightView } from "../../types";
 import { language, t } from "../../words";
-
-const GRAVEST: State[] = ["grounded", "limited", "fit"];
 
 /** `occasion` is the list that waits to be signed, where one does. */
 export function FlightRow({ machine, occasion }: { machine: string; occasion?: string }) {
@@ -21,7 +19,7 @@ export function FlightRow({ machine, occasion }: { machine: string; occasion?: s
     return () => void (wanted = false);
   }, [JSON.stringify(form), language.value]);
   if (!form) return null;
-  const gravest = view && worst(view);
+  const gravest = view?.gravest;
   const state = gravest?.state ?? (view ? "fit" : "open");
   return (
     <ul class="rows flight-row">
@@ -36,12 +34,4 @@ export function FlightRow({ machine, occasion }: { machine: string; occasion?: s
       </li>
     </ul>
   );
-}
-
-/** The gravest reason; none where all is well. What can't be reckoned is graver than a limit. */
-function worst({ parts, faults }: FlightView): Pick<ReasonView, "state" | "words"> | undefined {
-  const fault = faults[0];
-  if (fault) return { state: "grounded", words: fault.words };
-  const reasons = parts.map(({ reason }) => reason).filter(({ state }) => state !== "fit");
-  return reasons.toSorted((one, other) => GRAVEST.indexOf(one.state) - GRAVEST.indexOf(other.state))[0];
 }

@@ -1,7 +1,7 @@
 // The wind against what the pilot and the school have set.
 import { Caution } from "../../parts/cautions";
 import type { FlightForm, Quantity, WindLimits } from "../../types";
-import { UNITS } from "../../units";
+import { signOf } from "../../units";
 import { figure, t } from "../../words";
 import { Amount, type Sheet } from "./amount";
 import { MEASURED, typedSince } from "./draft";
@@ -39,6 +39,5 @@ function School({ limits }: { limits: WindLimits }) {
 }
 
 function speedOf({ value, unit }: Quantity): string {
-  const sign = UNITS.speed.find(({ code }) => code === unit)?.sign ?? unit;
-  return `${figure(value)}\u00a0${sign}`;
+  return `${figure(value)}\u00a0${signOf("speed", unit)}`;
 }

@@ -2,7 +2,7 @@
 import { Field } from "../../parts/field";
 import { number, orNone } from "../../typed";
 import type { Quantity, Unit } from "../../types";
-import { ownOf, UNITS } from "../../units";
+import { ownOf, unitsOf } from "../../units";
 import { t } from "../../words";
 
 export interface BurnedDraft {
@@ -10,7 +10,7 @@ export interface BurnedDraft {
   unit: Unit;
 }
 
-export const ownVolume = (): Unit => ownOf(UNITS.volume) ?? "L";
+export const ownVolume = (): Unit => ownOf(unitsOf("volume")) ?? "L";
 
 /** None where nobody measured. */
 export function burnedOf({ text, unit }: BurnedDraft): Quantity | null {
@@ -34,7 +34,7 @@ export function Burned({ burned, onBurned }: { burned: BurnedDraft; onBurned: (b
         <label class="field">
           {t("measure-unit")}
           <select value={burned.unit} onChange={(event) => onBurned({ ...burned, unit: event.currentTarget.value as Unit })} data-test="log-burned-unit">
-            {UNITS.volume.map(({ code, sign }) => (
+            {unitsOf("volume").map(({ code, sign }) => (
               <option key={code} value={code}>{sign}</option>
             ))}
           </select>

@@ -7,7 +7,7 @@ import { Page, Waiting } from "../../parts/page";
 import { to, turnTo } from "../../route";
 import { number, typedOf, whole } from "../../typed";
 import type { ToolKept, ToolView, Unit } from "../../types";
-import { ownOf, UNITS } from "../../units";
+import { ownOf, unitsOf } from "../../units";
 import { t } from "../../words";
 import { SignedForm } from "../signed-form";
 
@@ -26,7 +26,7 @@ interface Draft {
   dropped: boolean;
 }
 
-const blank = (): Draft => ({ name: "", low: "", high: "", unit: ownOf(UNITS.torque) ?? "N.m", deviation: "4", calibratedOn: "", everyDays: "365", everyCycles: "5000", cycles: "0", dropped: false });
+const blank = (): Draft => ({ name: "", low: "", high: "", unit: ownOf(unitsOf("torque")) ?? "N.m", deviation: "4", calibratedOn: "", everyDays: "365", everyCycles: "5000", cycles: "0", dropped: false });
 
 function draftOf({ kept, cycles }: ToolView): Draft {
   return {
@@ -95,7 +95,7 @@ function Form({ tool, first, known, then }: { tool: string; first: Draft; known:
           <label class="field">
             {t("tool-unit")}
             <select value={draft.unit} onChange={(event) => put({ unit: event.currentTarget.value as Unit })} data-test="tool-unit">
-              {UNITS.torque.map(({ code, sign }) => (
+              {unitsOf("torque").map(({ code, sign }) => (
                 <option key={code} value={code}>
                   {sign}
                 </option>

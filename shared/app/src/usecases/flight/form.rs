@@ -14,7 +14,8 @@ use witnessmark_store::Tx;
 use super::own::{self, Own};
 use crate::Fault;
 use crate::house::House;
-use crate::views::{FlightForm, FlightUnits, UnitView};
+use crate::own_units::view;
+use crate::views::{FlightForm, UnitLists};
 
 /// Flights whose burn is reckoned with: the latest, as an engine changes with jets and propellers.
 const BURNS: usize = 20;
@@ -104,23 +105,22 @@ impl House {
         })
     }
 
-    fn flight_units(&self) -> FlightUnits {
-        let own = &self.units;
-        FlightUnits {
-            mass: self.among(own.mass, &[Unit::Kilogram, Unit::Pound]),
-            volume: self
-                .among(own.volume, &[Unit::Litre, Unit::Millilitre, Unit::GallonUs, Unit::GallonBritish]),
-            speed: self.among(own.speed, &[Unit::KilometrePerHour, Unit::Knot, Unit::MetrePerSecond]),
-            temperature: self.among(own.temperature, &[Unit::Celsius, Unit::Fahrenheit]),
-            pressure: self.among(own.pressure, &[Unit::Hectopascal, Unit::InchOfMercury]),
-            height: self.among(own.height, &[Unit::Metre, Unit::Foot]),
+    /// The person's own units first. Oil is measured in a cup, so that litres come in thousandths too.
+    fn flight_units(&self) -> UnitLists {
+        let mut lists = self.unit_lists();
+        lists.volume.push(view(Unit::Millilitre));
+        let (own, of) = (&self.units, &mut lists);
+        for (own, list) in [
+            (own.mass, &mut of.mass),
+            (own.volume, &mut of.volume),
+            (own.speed, &mut of.speed),
+            (own.temperature, &mut of.temperature),
+            (own.pressure, &mut of.pressure),
+            (own.height, &mut of.height),
+        ] {
+            list.sort_by_key(|view| view.code != own);
         }
-    }
-
-    /// Those units that instruments and makers use in the field, the person's own first.
-    fn among(&self, own: Unit, used: &[Unit]) -> Vec<UnitView> {
-        let wanted = |view: &UnitView| view.code == own || used.contains(&view.code);
-        self.units_from(own).into_iter().filter(wanted).collect()
+        lists
     }
 }
 

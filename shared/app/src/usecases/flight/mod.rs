@@ -5,16 +5,15 @@ mod own;
 mod telling;
 
 use uuid::Uuid;
-use witnessmark_core::flight::oil_to_add;
-use witnessmark_core::flight::{Mix, Oil};
+use witnessmark_core::flight::{FlightFault, Mix, Oil, oil_to_add};
 use witnessmark_core::history::History;
 use witnessmark_core::record::{Body, FlightPlanned};
 use witnessmark_core::units::{Quantity, Unit};
-use witnessmark_core::verdict::{Part, Verdict, fault_said, flight_faults, judge};
+use witnessmark_core::verdict::{Part, State, Verdict, fault_said, flight_faults, judge};
 use witnessmark_store::{Pending, Tx};
 
 use crate::house::{House, id};
-use crate::views::{FlightFaultView, FlightForm, FlightPartView, FlightPourView, FlightView};
+use crate::views::{FlightFaultView, FlightForm, FlightGravest, FlightPartView, FlightPourView, FlightView};
 use crate::{App, Fault, identity};
 
 /// The kind of the record.
@@ -80,6 +79,17 @@ fn is_empty(plan: &FlightPlanned) -> bool {
         && plan.wind.is_none()
 }
 
+/// What can't be reckoned grounds, and is told before what merely lies past a limit.
+fn gravest(parts: &[FlightPartView], faults: &[FlightFaultView]) -> Option<FlightGravest> {
+    if let Some(fault) = faults.first() {
+        return Some(FlightGravest { state: State::Grounded, words: fault.words.clone() });
+    }
+    let reasons = parts.iter().map(|part| &part.reason).filter(|reason| reason.state > State::Fit);
+    // The first of the gravest, in the order in which they are asked.
+    let gravest = reasons.min_by_key(|reason| std::cmp::Reverse(reason.state))?;
+    Some(FlightGravest { state: gravest.state, words: gravest.words.clone() })
+}
+
 impl House {
     /// The plan as it stands at this moment. What was measured before stays measured then.
     fn worked_out_now(&self, mut plan: FlightPlanned) -> FlightPlanned {
@@ -107,16 +117,17 @@ impl House {
         let people = self.people(tx)?;
         let (verdict, faults) =
             self.asked(tx, machine, &history, &people, |q| (judge(q), flight_faults(q, plan)))?;
+        let parts = self.flight_parts(&verdict);
+        let told = |(part, fault): &(Part, FlightFault)| FlightFaultView {
+            part: part.id().to_owned(),
+            words: self.say(&fault_said(fault)),
+        };
+        let faults: Vec<FlightFaultView> = faults.iter().map(told).collect();
         Ok(FlightView {
-            parts: self.flight_parts(&verdict),
             pour: plan.mix.as_ref().and_then(|plan| self.pour(&plan.mix)),
-            faults: faults
-                .iter()
-                .map(|(part, fault)| FlightFaultView {
-                    part: part.id().to_owned(),
-                    words: self.say(&fault_said(fault)),
-                })
-                .collect(),
+            gravest: gravest(&parts, &faults),
+            parts,
+            faults,
             verdict: self.verdict_view(&verdict),
         })
     }
@@ -134,10 +145,8 @@ impl House {
         let Oil::Add(oil) = oil_to_add(mix).ok()? else { return None };
         let cup = if self.units.volume == Unit::Litre { Unit::Millilitre } else { self.units.volume };
         let oil = oil.to(cup).ok().filter(|oil| oil.value > 0.0)?;
-        let step = if cup == Unit::Millilitre { 1.0 } else { 0.001 };
-        // A thousandth by division: it is no binary number.
-        let value = if step < 1.0 { (oil.value * 1000.0).round() / 1000.0 } else { oil.value.round() };
-        let oil = Quantity::new(value, cup);
+        let decimals = if cup == Unit::Millilitre { 1.0 } else { 1000.0 };
+        let oil = Quantity::new((oil.value * decimals).round() / decimals, cup);
         Some(FlightPourView { oil, words: self.figures(&oil.to_string()) })
     }
 }
