@@ -5,7 +5,7 @@
 mod common;
 
 use base64ct::{Base64, Encoding};
-use common::pen::{Pen, day, seen};
+use common::pen::{CLIMBING, Pen, day, seen};
 use common::{Clock, platform};
 use image::RgbImage;
 use resvg::usvg::roxmltree::{Document, Node};
@@ -14,21 +14,6 @@ use witnessmark_app::views::{FileBytes, LifeFinding, LifePart, LifePoint, LifeSt
 use witnessmark_app::{App, PlotKind};
 use witnessmark_core::list::Meaning;
 
-/// Hours and peak head temperatures, °C; the last but one lies far off.
-const READINGS: [(f64, f64); 12] = [
-    (5.0, 181.0),
-    (9.5, 184.0),
-    (14.0, 180.0),
-    (20.5, 186.0),
-    (26.0, 188.0),
-    (31.0, 185.0),
-    (38.5, 191.0),
-    (44.0, 190.0),
-    (52.0, 196.0),
-    (57.5, 193.0),
-    (63.0, 214.0),
-    (70.0, 199.0),
-];
 const INK: [u8; 3] = [0x0f, 0x1d, 0x26];
 const PAPER: [u8; 3] = [0xfb, 0xfa, 0xf4];
 
@@ -98,7 +83,7 @@ const RING: &str = "24";
 
 #[test]
 fn every_reading_lies_where_its_hours_and_value_say() {
-    let (mut app, machine) = logged("Thistle", &READINGS);
+    let (mut app, machine) = logged("Thistle", &CLIMBING);
     let drawing = Drawing::read(&plot(&mut app, machine, "peak-cht", PlotKind::Svg, false));
     // The key has one of each sign, after the chart.
     let dots = drawing.circles(DOT);
@@ -108,7 +93,7 @@ fn every_reading_lies_where_its_hours_and_value_say() {
     drawn.insert(10, ring);
     // Straight axes: three places give the scale, all others must follow it.
     let ((x0, y0), (x1, y1)) = (drawn[0], drawn[11]);
-    for ((hours, celsius), (x, y)) in READINGS.into_iter().zip(drawn) {
+    for ((hours, celsius), (x, y)) in CLIMBING.into_iter().zip(drawn) {
         let along = x0 + (hours - 5.0) / 65.0 * (x1 - x0);
         let up = y0 + (celsius - 181.0) / 18.0 * (y1 - y0);
         // An end lies half a unit off at most; carried on to 214 °C, two.
@@ -119,7 +104,7 @@ fn every_reading_lies_where_its_hours_and_value_say() {
 
 #[test]
 fn what_it_says_is_text_in_a_font_that_any_system_has() {
-    let (mut app, machine) = logged("Thistle & <Sons> \u{7}", &READINGS);
+    let (mut app, machine) = logged("Thistle & <Sons> \u{7}", &CLIMBING);
     let trends = app.trends(machine.to_string()).unwrap();
     let file = plot(&mut app, machine, "peak-cht", PlotKind::Svg, false);
     assert_eq!(file.name, "thistle-sons-peak-cht.svg");
@@ -150,7 +135,7 @@ fn what_it_says_is_text_in_a_font_that_any_system_has() {
 /// has its readings.
 #[test]
 fn the_picture_has_ink_where_the_readings_are() {
-    let (mut app, machine) = logged("Thistle", &READINGS);
+    let (mut app, machine) = logged("Thistle", &CLIMBING);
     let drawing = Drawing::read(&plot(&mut app, machine, "peak-cht", PlotKind::Svg, false));
     let [width, height, _] = drawing.of("svg", ["width", "height", "role"])[0].clone();
     let read = |file: &FileBytes| -> RgbImage {
@@ -185,7 +170,7 @@ fn ten_years_of_readings_are_all_there() {
 
 #[test]
 fn one_reading_is_drawn_and_no_line_with_it() {
-    let (mut app, machine) = logged("Thistle", &READINGS[..1]);
+    let (mut app, machine) = logged("Thistle", &CLIMBING[..1]);
     let drawing = Drawing::read(&plot(&mut app, machine, "peak-cht", PlotKind::Svg, false));
     assert_eq!(drawing.circles(DOT).len(), 2);
     assert!(drawing.words.contains("Too little to say"));
@@ -289,7 +274,7 @@ fn a_hundred_thousand_findings_make_no_larger_a_file_than_the_sheet_shows() {
 
 #[test]
 fn what_cannot_be_drawn_is_said() {
-    let (mut app, machine) = logged("Thistle", &READINGS);
+    let (mut app, machine) = logged("Thistle", &CLIMBING);
     let fault = app.trend_plot(machine.to_string(), "no-such-measure", PlotKind::Svg, false).unwrap_err();
     assert_eq!(fault.kind, "no-such");
     assert_eq!(app.life_plot(&life(&[]), PlotKind::Svg, false).unwrap_err().kind, "plot-nothing");

@@ -6,7 +6,7 @@
 
 mod common;
 
-use common::pen::{Pen, day, measured, seen};
+use common::pen::{CLIMBING, Pen, day, measured, seen};
 use common::{Clock, platform};
 use uuid::Uuid;
 use witnessmark_app::App;
@@ -14,22 +14,6 @@ use witnessmark_app::views::{TrendView, UnitChoice};
 use witnessmark_core::list::Meaning;
 use witnessmark_core::record::{Body, LimitConfirmed, Machine, TorqueDone};
 use witnessmark_core::units::{Quantity, Unit};
-
-/// Hours and peak head temperatures, °C: they climb, one of them far off.
-const CLIMBING: [(f64, f64); 12] = [
-    (5.0, 181.0),
-    (9.5, 184.0),
-    (14.0, 180.0),
-    (20.5, 186.0),
-    (26.0, 188.0),
-    (31.0, 185.0),
-    (38.5, 191.0),
-    (44.0, 190.0),
-    (52.0, 196.0),
-    (57.5, 193.0),
-    (63.0, 214.0),
-    (70.0, 199.0),
-];
 
 fn app(pen: &Pen) -> App {
     let clock = Clock::at("2026-05-02T06:41:07+02:00");

@@ -5,26 +5,12 @@
 mod common;
 
 use common::Desk;
+use common::computing::{compute, near, quantity};
 use serde_json::{Value, json};
-
-fn compute(name: &str, input: Value) -> Value {
-    let ran = Desk::new().run_with(&["compute", name], &input.to_string());
-    assert_eq!(ran.code, 0, "{ran:?}");
-    ran.json()
-}
 
 fn kind(name: &str, input: &str) -> (String, String) {
     let ran = Desk::new().run_with(&["compute", name], input);
     (ran.kind(), ran.fault()["message"].as_str().unwrap().to_owned())
-}
-
-fn near(quantity: &Value, value: f64, unit: &str, within: f64) {
-    let found = quantity["value"].as_f64().unwrap();
-    assert!((found - value).abs() <= within && quantity["unit"] == unit, "{quantity}, not {value} {unit}");
-}
-
-fn quantity(value: f64, unit: &str) -> Value {
-    json!({ "value": value, "unit": unit })
 }
 
 #[test]

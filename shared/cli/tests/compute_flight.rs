@@ -4,31 +4,8 @@
 
 mod common;
 
-use common::Desk;
+use common::computing::{compute, near, quantity, refused};
 use serde_json::{Value, json};
-
-fn compute(name: &str, input: Value) -> Value {
-    let ran = Desk::new().run_with(&["compute", name], &input.to_string());
-    assert_eq!(ran.code, 0, "{ran:?}");
-    ran.json()
-}
-
-/// The fault's message.
-fn refused(name: &str, input: Value) -> String {
-    let ran = Desk::new().run_with(&["compute", name], &input.to_string());
-    assert_eq!((ran.code, ran.kind().as_str()), (2, "input"), "{ran:?}");
-    ran.fault()["message"].as_str().unwrap().to_owned()
-}
-
-#[track_caller]
-fn near(quantity: &Value, value: f64, unit: &str, within: f64) {
-    let found = quantity["value"].as_f64().unwrap();
-    assert!((found - value).abs() <= within && quantity["unit"] == unit, "{quantity}, not {value} {unit}");
-}
-
-fn quantity(value: f64, unit: &str) -> Value {
-    json!({ "value": value, "unit": unit })
-}
 
 /// FAA-H-8083-25 (PHAK), sample problem 1 (seen quoted): 5 718 ft and about 7 700 ft.
 #[test]

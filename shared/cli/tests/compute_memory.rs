@@ -4,21 +4,8 @@
 
 mod common;
 
-use common::Desk;
+use common::computing::{compute, refused};
 use serde_json::{Value, json};
-
-fn compute(name: &str, input: Value) -> Value {
-    let ran = Desk::new().run_with(&["compute", name], &input.to_string());
-    assert_eq!(ran.code, 0, "{ran:?}");
-    ran.json()
-}
-
-/// The fault's message.
-fn refused(name: &str, input: Value) -> String {
-    let ran = Desk::new().run_with(&["compute", name], &input.to_string());
-    assert_eq!((ran.code, ran.kind().as_str()), (2, "input"), "{ran:?}");
-    ran.fault()["message"].as_str().unwrap().to_owned()
-}
 
 /// Sen, JASA 63 (1968), his example (memory): 4, from 26/7 to 35/8; SciPy gives intercept 4.
 #[test]

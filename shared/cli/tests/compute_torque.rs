@@ -4,21 +4,8 @@
 
 mod common;
 
-use common::Desk;
+use common::computing::{compute, quantity, refused};
 use serde_json::{Value, json};
-
-fn compute(name: &str, input: Value) -> Value {
-    let ran = Desk::new().run_with(&["compute", name], &input.to_string());
-    assert_eq!(ran.code, 0, "{ran:?}");
-    ran.json()
-}
-
-/// The fault's message.
-fn refused(name: &str, input: Value) -> String {
-    let ran = Desk::new().run_with(&["compute", name], &input.to_string());
-    assert_eq!((ran.code, ran.kind().as_str()), (2, "input"), "{ran:?}");
-    ran.fault()["message"].as_str().unwrap().to_owned()
-}
 
 #[track_caller]
 fn near(quantity: &Value, value: f64, unit: &str, share: f64) {
@@ -27,10 +14,6 @@ fn near(quantity: &Value, value: f64, unit: &str, share: f64) {
         (found / value - 1.0).abs() <= share && quantity["unit"] == unit,
         "{quantity}, not {value} {unit}"
     );
-}
-
-fn quantity(value: f64, unit: &str) -> Value {
-    json!({ "value": value, "unit": unit })
 }
 
 fn between(low: f64, high: f64, unit: &str) -> Value {

@@ -15,6 +15,22 @@ use witnessmark_store::{Store, StoreFault};
 
 use super::bramble;
 
+/// Hours and peak head temperatures, °C: they climb, the last but one far off.
+pub const CLIMBING: [(f64, f64); 12] = [
+    (5.0, 181.0),
+    (9.5, 184.0),
+    (14.0, 180.0),
+    (20.5, 186.0),
+    (26.0, 188.0),
+    (31.0, 185.0),
+    (38.5, 191.0),
+    (44.0, 190.0),
+    (52.0, 196.0),
+    (57.5, 193.0),
+    (63.0, 214.0),
+    (70.0, 199.0),
+];
+
 /// Writes, each record after its last.
 pub struct Pen {
     seed: SigningSeed,
@@ -33,19 +49,27 @@ fn morning(day: NaiveDate) -> DateTime<FixedOffset> {
 
 impl Pen {
     pub fn new() -> Self {
-        let seed = SigningSeed::from_bytes(&[7; 32]);
+        Self::of(7, "Owner", true, morning(day("2026-01-01")))
+    }
+
+    /// Somebody's, by a secret of their own.
+    pub fn of(secret: u8, name: &str, invented: bool, at: DateTime<FixedOffset>) -> Self {
+        let seed = SigningSeed::from_bytes(&[secret; 32]);
         let mut pen = Self { seed, author: Author::default(), of: BTreeMap::new(), records: Vec::new() };
-        let key = pen.seed.jwk();
-        let member = Member { person: Uuid::from_u128(7), name: "Owner".into(), key, invented: true };
-        pen.write(None, day("2026-01-01"), &Body::Member(member));
+        let (person, key) = (Uuid::from_u128(secret.into()), pen.seed.jwk());
+        pen.write_at(None, at, &Body::Member(Member { person, name: name.into(), key, invented }));
         pen
     }
 
     pub fn write(&mut self, about: Option<Uuid>, on: NaiveDate, body: &Body) -> Digest {
+        self.write_at(about, morning(on), body)
+    }
+
+    pub fn write_at(&mut self, about: Option<Uuid>, at: DateTime<FixedOffset>, body: &Body) -> Digest {
         self.author.last_of = self.of.get(&about).copied();
         let salt = (self.records.len() as u128).to_be_bytes();
         let salt: &[u8; 10] = salt[6..].try_into().unwrap();
-        let record = self.author.write(body, about, morning(on), salt, &self.seed).unwrap();
+        let record = self.author.write(body, about, at, salt, &self.seed).unwrap();
         let place = |seq| Position { seq, digest: record.digest };
         self.author.last = Some(place(record.payload.seq));
         self.author.clock = record.payload.clock;

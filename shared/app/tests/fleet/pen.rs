@@ -1,58 +1,31 @@
-//! Somebody's records, written without an app, so that years of looks are there in a moment.
+//! Somebody's looks at one component, half an hour apart.
 
 use chrono::{DateTime, FixedOffset, TimeDelta};
 use uuid::Uuid;
 use witnessmark_core::list::Meaning;
-use witnessmark_core::record::{
-    Author, Body, ComponentMoved, Digest, Finding, Inspection, Member, Position, Record, Service, SigningSeed,
-};
+use witnessmark_core::record::{Body, ComponentMoved, Digest, Finding, Inspection, Record, Service};
 
-use crate::common::bramble;
+use crate::common::{self, bramble};
 
 /// The component that the tests are about, and a point of it.
 pub const PART: &str = "exhaust";
 pub const POINT: &str = "exhaust-body";
 
 pub struct Pen {
-    seed: SigningSeed,
-    author: Author,
+    pen: common::pen::Pen,
     now: DateTime<FixedOffset>,
-    lines: Vec<String>,
-    /// The last of this author's records about each machine.
-    last_of: std::collections::BTreeMap<Uuid, Position>,
 }
 
 impl Pen {
     pub fn new(secret: u8, name: &str) -> Self {
-        let now = DateTime::parse_from_rfc3339("2024-03-02T08:00:00+01:00").unwrap();
-        let seed = SigningSeed::from_bytes(&[secret; 32]);
-        let mut pen =
-            Self { seed, author: Author::default(), now, lines: Vec::new(), last_of: Default::default() };
-        let member = Member {
-            person: Uuid::from_u128(u128::from(secret)),
-            name: name.into(),
-            key: pen.seed.jwk(),
-            invented: false,
-        };
-        pen.write(None, Body::Member(member));
-        pen
+        let now = DateTime::parse_from_rfc3339("2024-03-02T08:30:00+01:00").unwrap();
+        Self { pen: common::pen::Pen::of(secret, name, false, now), now }
     }
 
-    fn write(&mut self, machine: Option<Uuid>, body: Body) -> Record {
+    /// Half an hour after the last.
+    fn write(&mut self, machine: Option<Uuid>, body: Body) {
         self.now += TimeDelta::minutes(30);
-        self.author.last_of = machine.and_then(|machine| self.last_of.get(&machine).cloned());
-        let salt = (self.lines.len() as u64).to_be_bytes();
-        let salt: Vec<u8> = salt.into_iter().chain([7, 7]).collect();
-        let salt = salt.as_slice().try_into().unwrap();
-        let record = self.author.write(&body, machine, self.now, salt, &self.seed).unwrap();
-        let place = |seq| Position { seq, digest: record.digest };
-        self.author.last = Some(place(record.payload.seq));
-        self.author.clock = record.payload.clock;
-        if let Some(machine) = machine {
-            self.last_of.insert(machine, place(record.payload.of_seq));
-        }
-        self.lines.push(record.line());
-        record
+        self.pen.write_at(machine, self.now, &body);
     }
 
     pub fn machine(&mut self, number: u128) -> Uuid {
@@ -122,7 +95,7 @@ impl Pen {
 
     /// All of it, as a bundle.
     pub fn bundle(&self) -> String {
-        self.lines.join("\n")
+        self.pen.records.iter().map(Record::line).collect::<Vec<_>>().join("\n")
     }
 }
 

@@ -2,6 +2,7 @@
 
 #![allow(dead_code, clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
+pub mod computing;
 pub mod workshop;
 
 use std::io::Write;
