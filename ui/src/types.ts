@@ -3616,7 +3616,7 @@ export interface Calls {
   /** Opens an engine's log: its columns, and how they might be read. */
   "log-open": { args: { machine: string; name: string; text: string }; reply: LogView };
   /** What a log would tell, read so. */
-  "log-preview": { args: { machine: string; name: string; text: string; mapping: Mapping | null }; reply: LogPreview };
+  "log-preview": { args: { machine: string; text: string; mapping: Mapping | null }; reply: LogPreview };
   /** Signs what a log told, and remembers how its columns were read. */
   "log-take": { args: { machine: string; name: string; text: string; mapping: Mapping | null; hours: number | null; on: string | null; outside: Quantity | null; pin: string }; reply: MachinePage };
   /** Types of component of which lives can be told. */

@@ -321,7 +321,7 @@ calls! {
     /// Opens an engine's log: its columns, and how they might be read.
     LogOpen "log-open" log_open(machine: String, name: String, text: String) -> LogView;
     /// What a log would tell, read so.
-    LogPreview "log-preview" log_preview(machine: String, name: String, text: String, mapping: Option<Mapping>) -> LogPreview;
+    LogPreview "log-preview" log_preview(machine: String, text: String, mapping: Option<Mapping>) -> LogPreview;
     /// Signs what a log told, and remembers how its columns were read.
     LogTake "log-take" log_take(machine: String, name: String, text: String, mapping: Option<Mapping>, hours: Option<f64>, on: Option<String>, outside: Option<Quantity>, pin: String) -> MachinePage;
     /// Types of component of which lives can be told.

@@ -40,7 +40,7 @@ fn open(app: &mut App, machine: &str, text: &str) -> Result<LogView, Fault> {
 
 fn preview(app: &mut App, machine: &str, text: &str) -> LogPreview {
     let mapping = open(app, machine, text).unwrap().mapping;
-    app.log_preview(machine.into(), "flight.csv".into(), text.into(), Some(mapping)).unwrap()
+    app.log_preview(machine.into(), text.into(), Some(mapping)).unwrap()
 }
 
 fn take(app: &mut App, machine: &str, text: &str, mapping: Mapping) -> Result<MachinePage, Fault> {
@@ -360,7 +360,7 @@ fn garbage_never_panics() {
         let (app, machine) = &mut *opened.borrow_mut();
         let text = format!("{heading}{}", rows.join("\n"));
         if let Ok(view) = open(app, machine, &text) {
-            drop(app.log_preview(machine.clone(), "x".into(), text, Some(view.mapping)));
+            drop(app.log_preview(machine.clone(), text, Some(view.mapping)));
         }
         Ok(())
     });

@@ -159,7 +159,8 @@ fn end(name: &str, sheet: &Option<Sourced>, given: Option<Quantity>) -> Result<O
     }
 }
 
-fn kebab(value: impl serde::Serialize) -> String {
+/// The name of a plain enum's value, as it stands in JSON.
+pub(crate) fn kebab(value: impl serde::Serialize) -> String {
     match serde_json::to_value(value) {
         Ok(serde_json::Value::String(text)) => text,
         _ => String::new(),

@@ -27,6 +27,7 @@ mod weights;
 
 pub(crate) use bundles::plain_name;
 pub(crate) use deferring::day;
+pub(crate) use machines::kebab;
 pub(crate) use records::{RECORD, signature_id};
 pub(crate) use second::{LABEL, code};
 pub(crate) use walking::{meaning_id, minutes};

@@ -8,6 +8,8 @@ use super::fault::{FlightFault, within};
 use super::input::Input;
 use crate::units::{Quantity, Unit};
 
+/// Outside which a temperature of the air is a slip, °C. Our choice: no launch is colder or hotter.
+pub const AIR_CELSIUS: std::ops::RangeInclusive<f64> = -60.0..=60.0;
 /// Molar mass of water over that of dry air (18.015 28 / 28.964 4).
 const EPSILON: f64 = 0.621_98;
 
@@ -60,7 +62,8 @@ pub fn air(
     dew_point: Option<Quantity>,
 ) -> Result<Air, FlightFault> {
     let pressure = at_field(pressure)?;
-    let degrees = |quantity, what| within(quantity, Unit::Celsius, what, (-60.0, 60.0));
+    let degrees =
+        |quantity, what| within(quantity, Unit::Celsius, what, (*AIR_CELSIUS.start(), *AIR_CELSIUS.end()));
     let celsius = degrees(temperature, Input::Temperature)?;
     let dew = dew_point.map(|dew| degrees(dew, Input::DewPoint)).transpose()?;
     // A reading converted there and back stays where it was.

@@ -13,7 +13,7 @@ mod thin;
 mod weight;
 mod wind;
 
-pub use air::{Air, Pressure, air};
+pub use air::{AIR_CELSIUS, Air, Pressure, air};
 pub use atmosphere::{
     altitude_of_density, altitude_of_pressure, standard_density, standard_pressure, standard_temperature,
 };

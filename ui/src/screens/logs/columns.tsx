@@ -20,7 +20,7 @@ export function Columns({ machine, chosen, back, onChosen, onAnew }: ColumnsProp
   const { name, text, view, mapping } = chosen;
   const { busy, fault, act } = useAct();
   const [open, setOpen] = useState(!view.remembered);
-  const read = () => act(async () => onChosen(confirmed(chosen, await call("log-preview", { machine, name, text, mapping }))));
+  const read = () => act(async () => onChosen(confirmed(chosen, await call("log-preview", { machine, text, mapping }))));
   const change = (next: Chosen["mapping"]) => onChosen({ ...chosen, mapping: next });
   return (
     <Page

@@ -10,6 +10,7 @@ mod words;
 
 use chrono::NaiveDate;
 use uuid::Uuid;
+use witnessmark_core::flight::AIR_CELSIUS;
 use witnessmark_core::history::History;
 use witnessmark_core::record::{Body, Digest, ReadingTaken, ReadingsTaken};
 use witnessmark_core::runlog::{Channel, Mapping, TimeForm};
@@ -21,7 +22,7 @@ use self::layout::{lay_out, plain};
 use self::profile::profiles;
 use self::read::{Read, read, remember, remembered};
 use self::words::{note_said, unread_said};
-use super::day;
+use super::{day, kebab};
 use crate::house::{House, id};
 use crate::views::{LogColumn, LogPreview, LogTimeForm, LogView, MachinePage, Named};
 use crate::{App, Fault, identity};
@@ -30,8 +31,6 @@ use crate::{App, Fault, identity};
 const LONGEST: usize = 200;
 /// Hours that a person rounds away.
 const ROUNDED_AWAY: f64 = 0.05;
-/// Outside which a temperature of the air is a slip, °C; as in `core::trend`.
-const AIR: std::ops::RangeInclusive<f64> = -60.0..=60.0;
 
 const CHANNELS: [Channel; 4] = [Channel::Cht, Channel::Egt, Channel::Speed, Channel::Outside];
 const FORMS: [TimeForm; 5] =
@@ -74,10 +73,7 @@ impl App {
                     })
                     .collect(),
                 channels: CHANNELS
-                    .map(|channel| Named {
-                        id: channel_name(channel).to_owned(),
-                        words: house.word(channel_id(channel)),
-                    })
+                    .map(|channel| Named { id: kebab(channel), words: house.word(channel_id(channel)) })
                     .to_vec(),
                 time_forms: FORMS
                     .map(|form| LogTimeForm { id: form, words: house.word(form_id(form)) })
@@ -97,7 +93,6 @@ impl App {
     pub fn log_preview(
         &mut self,
         machine: String,
-        _name: String,
         text: String,
         mapping: Option<Mapping>,
     ) -> Result<LogPreview, Fault> {
@@ -224,7 +219,7 @@ fn hours_then(hours: Option<f64>, history: &History) -> Result<f64, Fault> {
 fn air(outside: Option<Quantity>) -> Result<Option<Quantity>, Fault> {
     let Some(outside) = outside else { return Ok(None) };
     let celsius = outside.to(Unit::Celsius).map_err(|fault| Fault::new("unit").text("why", fault))?;
-    if !AIR.contains(&celsius.value) {
+    if !AIR_CELSIUS.contains(&celsius.value) {
         return Err(Fault::new("log-outside"));
     }
     Ok(Some(outside))
@@ -237,14 +232,4 @@ fn named(name: &str) -> Result<Option<String>, Fault> {
         return Err(Fault::new("log-name").number("most", LONGEST as f64));
     }
     Ok((!name.is_empty()).then(|| name.to_owned()))
-}
-
-/// A channel's name in a mapping.
-fn channel_name(channel: Channel) -> &'static str {
-    match channel {
-        Channel::Cht => "cht",
-        Channel::Egt => "egt",
-        Channel::Speed => "speed",
-        Channel::Outside => "outside",
-    }
 }

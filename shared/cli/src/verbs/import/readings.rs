@@ -54,7 +54,7 @@ pub fn run(args: Args, session: &mut Session) -> Result<Reply, Fault> {
     let view = app.log_open(machine.clone(), name.clone(), text.clone())?;
     let confirmed = view.remembered && given.as_ref().is_none_or(|given| *given == view.mapping);
     let mapping = given.unwrap_or_else(|| view.mapping.clone());
-    let preview = app.log_preview(machine.clone(), name.clone(), text.clone(), Some(mapping.clone()))?;
+    let preview = app.log_preview(machine.clone(), text.clone(), Some(mapping.clone()))?;
     let shown = in_words(app, &view, &mapping, &preview);
     let Some(pin) = pin else {
         return Reply::done(shown, &json!({ "open": view, "mapping": mapping, "preview": preview }));
